@@ -1,0 +1,181 @@
+package org.wetmil.formula;
+
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * A spreadsheet formula that can be evaluated and printed from one declaration, so that the value
+ * stored in a cell and the formula shown there agree by construction.
+ *
+ * <p>Leaves carry the value they had when the formula was built; printing asks the caller for the
+ * name of each place. Evaluation follows the printed order of operations, so that a spreadsheet
+ * program that computes the text anew comes out within rounding of the stored value.
+ */
+public sealed interface Expr {
+
+  double value();
+
+  /** Prints the formula without a leading equals sign. */
+  default String print(Function<Place, String> names) {
+    return Printer.print(this, names);
+  }
+
+  /** A constant written into the formula. */
+  record Num(double value) implements Expr {}
+
+  /** A cell that the formula follows, with the number that it holds now. */
+  record At(Place place, double value) implements Expr {}
+
+  /** {@code a + b + ...}. */
+  record Sum(List<Expr> terms) implements Expr {
+    public Sum {
+      terms = List.copyOf(terms);
+    }
+
+    @Override
+    public double value() {
+      double sum = 0;
+      for (Expr term : terms) {
+        sum += term.value();
+      }
+      return sum;
+    }
+  }
+
+  /** {@code a - b}. */
+  record Difference(Expr left, Expr right) implements Expr {
+    @Override
+    public double value() {
+      return left.value() - right.value();
+    }
+  }
+
+  /** {@code a * b * ...}. */
+  record Product(List<Expr> factors) implements Expr {
+    public Product {
+      factors = List.copyOf(factors);
+    }
+
+    @Override
+    public double value() {
+      double product = 1;
+      for (Expr factor : factors) {
+        product *= factor.value();
+      }
+      return product;
+    }
+  }
+
+  /** {@code a / b}. */
+  record Quotient(Expr left, Expr right) implements Expr {
+    @Override
+    public double value() {
+      return left.value() / right.value();
+    }
+  }
+
+  /** One of the functions of the 2007 file format that formulas here use. */
+  record Call(Op op, List<Expr> arguments) implements Expr {
+    public Call {
+      arguments = List.copyOf(arguments);
+    }
+
+    @Override
+    public double value() {
+      double[] values = new double[arguments.size()];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = arguments.get(i).value();
+      }
+      return op.apply(values);
+    }
+  }
+
+  /** {@code IF(left <= right, then, otherwise)}. */
+  record IfAtMost(Expr left, Expr right, Expr then, Expr otherwise) implements Expr {
+    @Override
+    public double value() {
+      return left.value() <= right.value() ? then.value() : otherwise.value();
+    }
+  }
+
+  /** The functions, each named as the file format names it. */
+  enum Op {
+    MIN,
+    MAX,
+    SQRT,
+    PI;
+
+    double apply(double[] values) {
+      return switch (this) {
+        case MIN -> {
+          double least = values[0];
+          for (double value : values) {
+            least = Math.min(least, value);
+          }
+          yield least;
+        }
+        case MAX -> {
+          double most = values[0];
+          for (double value : values) {
+            most = Math.max(most, value);
+          }
+          yield most;
+        }
+        case SQRT -> Math.sqrt(values[0]);
+        case PI -> Math.PI;
+      };
+    }
+  }
+
+  static Expr num(double value) {
+    return new Num(value);
+  }
+
+  static Expr at(Place place, double value) {
+    return new At(place, value);
+  }
+
+  static Expr sum(Expr... terms) {
+    return new Sum(List.of(terms));
+  }
+
+  static Expr times(Expr... factors) {
+    return new Product(List.of(factors));
+  }
+
+  default Expr plus(Expr other) {
+    return sum(this, other);
+  }
+
+  default Expr minus(Expr other) {
+    return new Difference(this, other);
+  }
+
+  default Expr times(Expr other) {
+    return times(this, other);
+  }
+
+  default Expr over(Expr other) {
+    return new Quotient(this, other);
+  }
+
+  static Expr min(Expr... of) {
+    return new Call(Op.MIN, List.of(of));
+  }
+
+  static Expr max(Expr... of) {
+    return new Call(Op.MAX, List.of(of));
+  }
+
+  static Expr sqrt(Expr of) {
+    return new Call(Op.SQRT, List.of(of));
+  }
+
+  static Expr pi() {
+    return new Call(Op.PI, List.of());
+  }
+
+  static Expr ifAtMost(Expr left, Expr right, Expr then, Expr otherwise) {
+    return new IfAtMost(left, right, then, otherwise);
+  }
+}

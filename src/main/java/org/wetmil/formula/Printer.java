@@ -1,0 +1,105 @@
+package org.wetmil.formula;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.Function;
+
+/** Prints expressions with no more brackets than the order of operations needs. */
+final class Printer {
+  private static final int SUM = 1;
+  private static final int PRODUCT = 2;
+  private static final int ATOM = 3;
+
+  private Printer() {}
+
+  static String print(Expr expr, Function<Place, String> names) {
+    StringBuilder out = new StringBuilder();
+    new Run(names, out).write(expr, SUM);
+    return out.toString();
+  }
+
+  /** A number as a spreadsheet reads it back, never in a program's own notation. */
+  static String number(double value) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("a formula cannot hold " + value);
+    }
+    if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+      return Long.toString((long) value);
+    }
+    BigDecimal exact = new BigDecimal(Double.toString(value));
+    String plain = exact.toPlainString();
+    return plain.length() <= 24 ? plain : exact.toString();
+  }
+
+  private record Run(Function<Place, String> names, StringBuilder out) {
+
+    void write(Expr expr, int least) {
+      if (rank(expr) < least) {
+        out.append('(');
+        write(expr);
+        out.append(')');
+      } else {
+        write(expr);
+      }
+    }
+
+    private static int rank(Expr expr) {
+      if (expr instanceof Expr.Sum || expr instanceof Expr.Difference) {
+        return SUM;
+      }
+      if (expr instanceof Expr.Product || expr instanceof Expr.Quotient) {
+        return PRODUCT;
+      }
+      if (expr instanceof Expr.Num num && num.value() < 0) {
+        return SUM;
+      }
+      return ATOM;
+    }
+
+    private void write(Expr expr) {
+      if (expr instanceof Expr.Num num) {
+        out.append(number(num.value()));
+      } else if (expr instanceof Expr.At at) {
+        out.append(names.apply(at.place()));
+      } else if (expr instanceof Expr.Sum sum) {
+        join(sum.terms(), "+", SUM);
+      } else if (expr instanceof Expr.Difference difference) {
+        write(difference.left(), SUM);
+        out.append('-');
+        write(difference.right(), PRODUCT);
+      } else if (expr instanceof Expr.Product product) {
+        join(product.factors(), "*", PRODUCT);
+      } else if (expr instanceof Expr.Quotient quotient) {
+        write(quotient.left(), PRODUCT);
+        out.append('/');
+        write(quotient.right(), ATOM);
+      } else if (expr instanceof Expr.Call call) {
+        out.append(call.op().name()).append('(');
+        join(call.arguments(), ",", SUM);
+        out.append(')');
+      } else if (expr instanceof Expr.IfAtMost test) {
+        out.append("IF(");
+        write(test.left(), SUM);
+        out.append("<=");
+        write(test.right(), SUM);
+        join(List.of(test.then(), test.otherwise()), ",", SUM, ",");
+        out.append(')');
+      }
+    }
+
+    private void join(List<Expr> parts, String separator, int least) {
+      join(parts, separator, least, "");
+    }
+
+    private void join(List<Expr> parts, String separator, int least, String before) {
+      String lead = before;
+      for (Expr part : parts) {
+        out.append(lead);
+        // a quotient to the right of "*" keeps its own order of operations
+        boolean regroup = separator.equals("*") && !lead.isEmpty() && part instanceof Expr.Quotient;
+        write(part, regroup ? ATOM : least);
+        lead = separator;
+      }
+    }
+  }
+}
