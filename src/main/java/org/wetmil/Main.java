@@ -1,0 +1,22 @@
+package org.wetmil;
+
+import org.wetmil.cli.WetmilCommand;
+
+/** The way in from the command line, and the only place that ends the process. */
+public final class Main {
+
+  private Main() {}
+
+  /**
+   * Runs one command. Returns normally on success, so that a build tool which runs this in its own
+   * process lives on; any other exit code ends the process with it.
+   *
+   * @param args the command line
+   */
+  public static void main(String[] args) {
+    int exitCode = WetmilCommand.run(args);
+    if (exitCode != 0) {
+      System.exit(exitCode);
+    }
+  }
+}
