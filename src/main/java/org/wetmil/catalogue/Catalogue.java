@@ -29,9 +29,7 @@ public final class Catalogue {
   private final Map<String, BucketTest> tests = new HashMap<>();
 
   private Catalogue(
-      Map<Tables, Table> tables,
-      Map<String, List<Word>> otherWords,
-      List<TableProblem> problems) {
+      Map<Tables, Table> tables, Map<String, List<Word>> otherWords, List<TableProblem> problems) {
     this.tables = tables;
     this.otherWords = otherWords;
     for (Setting setting : Setting.values()) {

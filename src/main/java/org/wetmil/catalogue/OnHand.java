@@ -31,8 +31,7 @@ record OnHand(
         tests.add(new BucketTest(row, tip, row.text("Coating"), psi, gpm));
       }
     }
-    List<Guard> guards =
-        catalogue.rows(Tables.GUARDS_ON_HAND).stream().map(OnHand::guard).toList();
+    List<Guard> guards = catalogue.rows(Tables.GUARDS_ON_HAND).stream().map(OnHand::guard).toList();
     return new OnHand(tips, guards, tests, stock(catalogue));
   }
 

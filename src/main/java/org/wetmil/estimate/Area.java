@@ -18,11 +18,7 @@ import org.wetmil.quantity.Quantity;
  * @param narrowestIn narrowest dimension of the work in inches; NaN when not known
  */
 public record Area(
-    Expr gross,
-    Expr net,
-    double byDimensions,
-    List<InputColumn> missing,
-    double narrowestIn) {
+    Expr gross, Expr net, double byDimensions, List<InputColumn> missing, double narrowestIn) {
 
   static Area of(Work work, Terms terms, boolean deductOpenings) {
     BidLine line = work.line();

@@ -78,8 +78,7 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
     Expr solids = terms.entry(row, "Volume solids");
     Expr wanted = thinned(work, terms, total).over(solids.times(coatsCell));
     return Expr.max(
-        terms.entry(row, "Wet film min"),
-        Expr.min(terms.entry(row, "Wet film max"), wanted));
+        terms.entry(row, "Wet film min"), Expr.min(terms.entry(row, "Wet film max"), wanted));
   }
 
   /** A volume or film times (1 + thinner), where there is thinner. */

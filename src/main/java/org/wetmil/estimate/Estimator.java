@@ -34,11 +34,9 @@ public final class Estimator {
   }
 
   private FilledBid.FilledSheet fill(BidSheet sheet) {
-    List<Work> works =
-        sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList();
+    List<Work> works = sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList();
     Rooms rooms = new Rooms(works);
-    return new FilledBid.FilledSheet(
-        sheet, works.stream().map(work -> fill(work, rooms)).toList());
+    return new FilledBid.FilledSheet(sheet, works.stream().map(work -> fill(work, rooms)).toList());
   }
 
   private FilledLine fill(Work work, Rooms rooms) {

@@ -11,8 +11,8 @@ import org.wetmil.quantity.Quantity;
 
 /**
  * The filled cells of one line. Each closed form is declared here once, as an expression whose
- * value is stored beside it; {@link org.wetmil.trade} holds the same laws as plain functions, and
- * a test keeps the two together.
+ * value is stored beside it; {@link org.wetmil.trade} holds the same laws as plain functions, and a
+ * test keeps the two together.
  */
 final class Figures {
   private final Catalogue catalogue;
@@ -56,16 +56,14 @@ final class Figures {
     Expr swept = stroke.narrow() ? fan : fan.times(apart());
 
     flow(flow, followed, own);
-    Expr laid =
-        Expr.times(terms.factor(UnitFactor.FILM), cell(FilledColumn.FLOW), stick);
+    Expr laid = Expr.times(terms.factor(UnitFactor.FILM), cell(FilledColumn.FLOW), stick);
     Expr target = coats.target(work, terms, cell(FilledColumn.COATS));
     Expr wanted = laid.over(target.times(swept));
     live(FilledColumn.SPEED, speed(stroke, followed, wanted));
     live(FilledColumn.WET_FILM, laid.over(cell(FilledColumn.SPEED).times(swept)));
 
     Expr solids = terms.entry(work.coating().row(), "Volume solids");
-    Expr dry =
-        Expr.times(cell(FilledColumn.WET_FILM), solids, cell(FilledColumn.COATS));
+    Expr dry = Expr.times(cell(FilledColumn.WET_FILM), solids, cell(FilledColumn.COATS));
     live(FilledColumn.DRY_FILM, work.thinnerShare() > 0 ? dry.over(unthinned()) : dry);
 
     Expr hit = hit(stroke, fan);
@@ -96,9 +94,7 @@ final class Figures {
               terms.entry(surface, "Trigger share"));
       Hours hours = new Hours(catalogue, work, terms);
       live(FilledColumn.SPRAY, hours.atHeight(sprayed.over(pace)));
-      live(
-          FilledColumn.ROLL,
-          hours.roll(cell(FilledColumn.NET_AREA), cell(FilledColumn.COATS)));
+      live(FilledColumn.ROLL, hours.roll(cell(FilledColumn.NET_AREA), cell(FilledColumn.COATS)));
       live(FilledColumn.MASK, hours.mask(rooms));
       live(FilledColumn.PREPARE, hours.prepare(cell(FilledColumn.NET_AREA)));
       live(
@@ -120,12 +116,10 @@ final class Figures {
 
   private void choices(CoatPlan coats, double setPsi, Setup recommended) {
     if (recommended.isTip()) {
-      cells.put(
-          FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
+      cells.put(FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
       cells.put(FilledColumn.FAN, shown(recommended.fanIn(), Quantity.FAN_WIDTH));
       cells.put(
-          FilledColumn.TIP_CODE,
-          new Figure.Choice(Integer.parseInt(recommended.tip().code())));
+          FilledColumn.TIP_CODE, new Figure.Choice(Integer.parseInt(recommended.tip().code())));
     } else {
       cells.put(FilledColumn.TIP_CODE, new Figure.Word("none"));
     }

@@ -72,7 +72,11 @@ public final class GunFlow {
     if (work.line().pressureAtGun() && work.line().has(InputColumn.PRESSURE)) {
       double flow = tip.applyAsDouble(setPsi);
       return new At(
-          setPsi, flow, hose.lossPsi(flow), hose.reynolds(flow) <= Constants.LAMINAR_LIMIT.value(), test);
+          setPsi,
+          flow,
+          hose.lossPsi(flow),
+          hose.reynolds(flow) <= Constants.LAMINAR_LIMIT.value(),
+          test);
     }
     Hose.State state = hose.solve(setPsi, tip);
     return new At(state.gunPsi(), state.flowGpm(), state.lossPsi(), state.laminar(), test);

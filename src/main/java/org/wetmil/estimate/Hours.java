@@ -57,8 +57,18 @@ final class Hours {
   static boolean isRollingWord(String word) {
     return word.isBlank()
         || List.of(
-                "never", "no", "none", "n", "first coat", "first", "1", "yes", "y", "all",
-                "all coats", "every coat")
+                "never",
+                "no",
+                "none",
+                "n",
+                "first coat",
+                "first",
+                "1",
+                "yes",
+                "y",
+                "all",
+                "all coats",
+                "every coat")
             .contains(word.toLowerCase(Locale.ROOT));
   }
 
@@ -96,9 +106,7 @@ final class Hours {
     if (!high.isEmpty()) {
       all.add(atHeight(one(high)));
     }
-    return all.isEmpty()
-        ? Expr.num(0)
-        : one(all).times(Expr.num(1).plus(terms.rate(Task.UNMASK)));
+    return all.isEmpty() ? Expr.num(0) : one(all).times(Expr.num(1).plus(terms.rate(Task.UNMASK)));
   }
 
   /** Preparation over the net area once, and caulking over the length of worn trim. */
@@ -109,9 +117,7 @@ final class Hours {
     }
     List<Expr> all =
         new ArrayList<>(
-            condition.preparation().stream()
-                .map(task -> netArea.over(terms.rate(task)))
-                .toList());
+            condition.preparation().stream().map(task -> netArea.over(terms.rate(task))).toList());
     boolean caulked =
         condition.state() == Condition.State.BARE || condition.state() == Condition.State.PEELING;
     if (work.surface().trim() && caulked && work.line().has(InputColumn.LENGTH)) {

@@ -178,8 +178,7 @@ final class TipChooser {
             stroke.slowestInPerS(),
             stroke.fastestInPerS());
     double wetMil = Film.laidWetMil(gun.flowGpm(), stick, speed, fanIn, stroke.overlap());
-    Setup setup =
-        new Setup(tip, fanIn, gun, speed, wetMil, isInside(wetMil), isBelow(tip));
+    Setup setup = new Setup(tip, fanIn, gun, speed, wetMil, isInside(wetMil), isBelow(tip));
     double offFilm = Math.abs(Math.log(wetMil / targetMil));
     double offSpeed = Math.abs(Math.log(speed / stroke.easyInPerS()));
     long filmScore =
@@ -206,8 +205,7 @@ final class TipChooser {
             .max();
     double fanIn = widest.orElse(new TipCode(2, 1).fanIn(distanceIn));
     double speed = stroke.easyInPerS();
-    double unitFilmMil =
-        Film.laidWetMil(1, work.surface().stick(), speed, fanIn, stroke.overlap());
+    double unitFilmMil = Film.laidWetMil(1, work.surface().stick(), speed, fanIn, stroke.overlap());
     GunFlow.At wanted = new GunFlow.At(Double.NaN, targetMil / unitFilmMil, 0, true, null);
     return new Setup(null, fanIn, wanted, speed, targetMil, isInside(targetMil), false);
   }

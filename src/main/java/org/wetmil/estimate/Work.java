@@ -95,6 +95,6 @@ public record Work(
   /** Density of the coating as sprayed in kg/L. */
   public double sprayedKgPerL() {
     return Flow.thinnedKgPerL(
-        coating().densityKgL(), coating().thinnerDensityKgL(), thinnerShare());
+        coating().densityKgL(), thinnerShare(), coating().thinnerDensityKgL());
   }
 }

@@ -191,8 +191,7 @@ public sealed interface Expr {
     return new Call(Op.PI, List.of());
   }
 
-  static Expr ifWord(
-      Place place, String text, List<String> words, Expr then, Expr otherwise) {
+  static Expr ifWord(Place place, String text, List<String> words, Expr then, Expr otherwise) {
     return new IfWord(place, text, words, then, otherwise);
   }
 
