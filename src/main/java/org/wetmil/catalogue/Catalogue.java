@@ -1,0 +1,181 @@
+package org.wetmil.catalogue;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.wetmil.quantity.UnitSystem;
+
+/** Everything that a bid assumes: the built-in tables with the estimator's rows laid over them. */
+public final class Catalogue {
+  private static final Catalogue BUILT_IN = loadBuiltIn();
+
+  private final Map<Tables, Table> tables;
+  private final Map<String, List<Word>> otherWords;
+  private final Row[] settings = new Row[Setting.values().length];
+  private final Row[] rates = new Row[Task.values().length];
+  private final Shelf<Coating> coatings;
+  private final Shelf<Surface> surfaces;
+  private final Shelf<Sprayer> sprayers;
+  private final Shelf<Condition> conditions;
+  private final Shelf<Texture> textures;
+
+  private Catalogue(Map<Tables, Table> tables, Map<String, List<Word>> otherWords) {
+    this.tables = tables;
+    this.otherWords = otherWords;
+    for (Setting setting : Setting.values()) {
+      settings[setting.ordinal()] = table(Tables.SETTINGS).get(setting.title());
+    }
+    for (Task task : Task.values()) {
+      rates[task.ordinal()] = table(Tables.LABOUR_RATES).get(task.title());
+    }
+    coatings = new Shelf<>(Tables.COATINGS, Coating::of);
+    surfaces = new Shelf<>(Tables.SURFACES, Surface::of);
+    sprayers = new Shelf<>(Tables.SPRAYERS, Sprayer::of);
+    conditions = new Shelf<>(Tables.CONDITIONS, Condition::of);
+    textures = new Shelf<>(Tables.TEXTURES, Texture::of);
+  }
+
+  /** The tables that come with the program. */
+  public static Catalogue builtIn() {
+    return BUILT_IN;
+  }
+
+  /**
+   * These tables with the estimator's rows laid over them.
+   *
+   * @param stated rows read from the estimator's sheets, by table
+   * @param fallback units of cells that state none
+   * @param problems takes what cannot be used
+   */
+  public Catalogue with(
+      Map<Tables, List<StatedRow>> stated, UnitSystem fallback, List<TableProblem> problems) {
+    Map<Tables, Table> merged = new EnumMap<>(tables);
+    stated.forEach(
+        (which, rows) -> {
+          Overlay overlay = new Overlay(this, which, fallback, problems);
+          merged.put(which, table(which).with(overlay.rows(rows)));
+        });
+    return new Catalogue(merged, otherWords);
+  }
+
+  public Table table(Tables which) {
+    return tables.get(which);
+  }
+
+  public Lookup<Coating> coating(String name) {
+    return coatings.look(name);
+  }
+
+  public Lookup<Surface> surface(String name) {
+    return surfaces.look(name);
+  }
+
+  public Lookup<Sprayer> sprayer(String name) {
+    return sprayers.look(name);
+  }
+
+  public Lookup<Condition> condition(String name) {
+    return conditions.look(name);
+  }
+
+  public Lookup<Texture> texture(String name) {
+    return textures.look(name);
+  }
+
+  public List<Row> rows(Tables which) {
+    return table(which).rows();
+  }
+
+  public Row row(Setting setting) {
+    return settings[setting.ordinal()];
+  }
+
+  public Entry entry(Setting setting) {
+    return row(setting).get("Value");
+  }
+
+  /** A setting's number in the kept unit of its quantity; NaN when not stated. */
+  public double number(Setting setting) {
+    return entry(setting).number();
+  }
+
+  public String text(Setting setting) {
+    return entry(setting).text();
+  }
+
+  public Row row(Task task) {
+    return rates[task.ordinal()];
+  }
+
+  /** A labour rate in the kept unit of its quantity. */
+  public double rate(Task task) {
+    return row(task).number("Rate");
+  }
+
+  Optional<Word> otherWord(Tables which, String name) {
+    String key = Names.key(name);
+    return otherWords.getOrDefault(which.title(), List.of()).stream()
+        .filter(word -> word.key().equals(key))
+        .findFirst();
+  }
+
+  private static Catalogue loadBuiltIn() {
+    Map<Tables, Table> tables = new EnumMap<>(Tables.class);
+    for (Tables which : Tables.values()) {
+      tables.put(which, which.load());
+    }
+    Map<String, List<Word>> words = new HashMap<>();
+    BuiltIn.plain("other-words.csv", 4)
+        .forEach(
+            csv ->
+                words
+                    .computeIfAbsent(csv.fields().get(0), table -> new ArrayList<>())
+                    .add(
+                        new Word(
+                            Names.key(csv.fields().get(1)),
+                            csv.fields().get(2),
+                            csv.fields().get(3).equals("yes"))));
+    return new Catalogue(tables, words);
+  }
+
+  /** Another trade word for a name in a table. */
+  record Word(String key, String means, boolean ambiguous) {}
+
+  /** Typed views of one table's rows, made once. */
+  private final class Shelf<T> {
+    private final Tables which;
+    private final Map<String, T> byKey = new HashMap<>();
+    private final Map<String, Lookup<T>> known = new java.util.concurrent.ConcurrentHashMap<>();
+
+    Shelf(Tables which, Function<Row, T> view) {
+      this.which = which;
+      rows(which).forEach(row -> byKey.put(Names.key(row.name()), view.apply(row)));
+    }
+
+    Lookup<T> look(String name) {
+      return name.isBlank() ? new Lookup.Blank<>() : known.computeIfAbsent(name, this::find);
+    }
+
+    private Lookup<T> find(String name) {
+      T direct = byKey.get(Names.key(name));
+      if (direct != null) {
+        return new Lookup.Found<>(direct, false);
+      }
+      Optional<Word> word = otherWord(which, name);
+      if (word.isPresent() && byKey.get(Names.key(word.get().means())) != null) {
+        T meant = byKey.get(Names.key(word.get().means()));
+        return new Lookup.Found<>(meant, word.get().ambiguous());
+      }
+      Stream<String> names =
+          Stream.concat(
+              rows(which).stream().map(Row::name),
+              otherWords.getOrDefault(which.title(), List.of()).stream().map(Word::key));
+      return new Lookup.Unknown<>(name, Names.nearest(name, names));
+    }
+  }
+}

@@ -1,0 +1,25 @@
+package org.wetmil.catalogue;
+
+import java.util.Locale;
+
+/** How surely a figure is known, from the surest down. */
+public enum Kind {
+  PUBLISHED,
+  DERIVED,
+  PRACTICE,
+  HOUSE,
+  YOURS;
+
+  /** The word printed on Basis. */
+  public String word() {
+    return switch (this) {
+      case PRACTICE -> "common practice";
+      case YOURS -> "yours";
+      default -> name().toLowerCase(Locale.ROOT);
+    };
+  }
+
+  static Kind of(String word) {
+    return valueOf(word.strip().toUpperCase(Locale.ROOT));
+  }
+}

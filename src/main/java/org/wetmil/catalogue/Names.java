@@ -1,0 +1,57 @@
+package org.wetmil.catalogue;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Compares names as estimators write them: any case, singular or plural, hyphen or space. */
+public final class Names {
+  private Names() {}
+
+  /** What two spellings of one name have in common. */
+  public static String key(String name) {
+    String plain =
+        name.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0_-]+", " ").strip();
+    return Stream.of(plain.split(" ")).map(Names::singular).collect(Collectors.joining(" "));
+  }
+
+  private static String singular(String word) {
+    return word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
+        ? word.substring(0, word.length() - 1)
+        : word;
+  }
+
+  /** Up to three names that a misspelt one may have meant, nearest first. */
+  public static List<String> nearest(String name, Stream<String> known) {
+    String key = key(name);
+    record Near(String name, int distance) {}
+    return known
+        .map(other -> new Near(other, distance(key, key(other))))
+        .filter(near -> near.distance() <= Math.max(2, key.length() / 2))
+        .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
+        .limit(3)
+        .map(Near::name)
+        .toList();
+  }
+
+  /** Levenshtein distance: letters to change, add or leave out. */
+  static int distance(String a, String b) {
+    int[] row = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      row[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      int diagonal = row[0];
+      row[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int above = row[j];
+        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        row[j] = Math.min(change, 1 + Math.min(above, row[j - 1]));
+        diagonal = above;
+      }
+    }
+    return row[b.length()];
+  }
+}

@@ -1,0 +1,38 @@
+package org.wetmil.catalogue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What values a figure may take: between two numbers in the kept unit, or one of some words. */
+public record Range(double low, double high, List<String> words) {
+  static final Range ANY = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, List.of());
+
+  static Range of(String text) {
+    String plain = text.strip();
+    if (plain.isEmpty()) {
+      return ANY;
+    }
+    int dots = plain.indexOf("..");
+    if (dots >= 0) {
+      return new Range(
+          Double.parseDouble(plain.substring(0, dots)),
+          Double.parseDouble(plain.substring(dots + 2)),
+          List.of());
+    }
+    return new Range(ANY.low, ANY.high, List.of(plain.split(";")));
+  }
+
+  public boolean holds(double value) {
+    return value >= low && value <= high;
+  }
+
+  /** The word of this range that equals the text in any case; any text where no words are set. */
+  public Optional<String> word(String text) {
+    String plain = text.strip().toLowerCase(Locale.ROOT);
+    if (words.isEmpty()) {
+      return Optional.of(text.strip());
+    }
+    return words.stream().filter(w -> w.toLowerCase(Locale.ROOT).equals(plain)).findFirst();
+  }
+}

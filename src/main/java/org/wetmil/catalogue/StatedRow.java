@@ -1,0 +1,20 @@
+package org.wetmil.catalogue;
+
+import java.util.Map;
+import org.wetmil.quantity.Unit;
+
+/** A row of one of the estimator's own tables, as read: cells by declared heading. */
+public record StatedRow(String sheet, int row, Map<String, StatedCell> cells) {
+
+  /**
+   * One cell.
+   *
+   * @param raw the text as shown to the reader of the sheet
+   * @param number the number read from it as typed; NaN when it is none
+   * @param unit the unit of the cell, its heading or its row; null when none is stated
+   * @param trueNumber whether the cell itself holds a number, so that a formula may point at it
+   * @param share whether the number is already a share (a percent format or a percent sign)
+   */
+  public record StatedCell(
+      String address, String raw, double number, Unit unit, boolean trueNumber, boolean share) {}
+}

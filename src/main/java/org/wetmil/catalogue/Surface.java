@@ -1,0 +1,58 @@
+package org.wetmil.catalogue;
+
+/**
+ * A surface as the area, the tip and the hours need it. Sizes that a surface has no use for are
+ * NaN; a factor or faces not stated count as 1.
+ */
+public record Surface(
+    Row row,
+    String name,
+    MeasuredBy measuredBy,
+    Narrowest narrowest,
+    int widestFanDigit,
+    double stick,
+    double hit,
+    boolean joinery,
+    double triggerShare,
+    double unitFt2,
+    double unitLengthFt,
+    double girthIn,
+    double faces,
+    double factor,
+    boolean suggestsTexture,
+    boolean rollsByDefault,
+    boolean trim,
+    boolean hardware,
+    boolean outdoors,
+    boolean walls,
+    boolean ceiling) {
+
+  static Surface of(Row row) {
+    return new Surface(
+        row,
+        row.name(),
+        MeasuredBy.find(row.text("Measured by")).orElseThrow(),
+        Narrowest.of(row.text("Narrowest")),
+        (int) Math.round(row.number("Widest fan")),
+        row.number("Stick"),
+        row.number("Hit"),
+        row.text("Band").equalsIgnoreCase("joinery"),
+        row.number("Trigger share"),
+        row.number("Unit area"),
+        row.number("Unit length"),
+        row.number("Girth"),
+        orOne(row.number("Faces")),
+        orOne(row.number("Factor")),
+        row.isYes("Suggests texture"),
+        row.isYes("Roll by default"),
+        row.isYes("Trim"),
+        row.isYes("Hardware"),
+        row.isYes("Outdoors"),
+        row.text("Piece of").equals("walls"),
+        row.text("Piece of").equals("ceiling"));
+  }
+
+  private static double orOne(double value) {
+    return Double.isNaN(value) ? 1 : value;
+  }
+}

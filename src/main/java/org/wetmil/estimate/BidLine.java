@@ -1,0 +1,40 @@
+package org.wetmil.estimate;
+
+import java.util.Map;
+import org.wetmil.quantity.UnitSystem;
+
+/**
+ * One line of a bid as read.
+ *
+ * @param sheet the sheet it stands on
+ * @param row its row, from 1
+ * @param system the units of its sheet
+ * @param pressureAtGun whether the pressure column says that it is measured at the gun
+ * @param values its cells; a column that the sheet lacks is absent
+ */
+public record BidLine(
+    String sheet,
+    int row,
+    UnitSystem system,
+    boolean pressureAtGun,
+    Map<InputColumn, InputValue> values) {
+
+  /** The cell under a column; nothing when the sheet lacks the column. */
+  public InputValue get(InputColumn column) {
+    return values.getOrDefault(column, InputValue.NOTHING);
+  }
+
+  /** The text of a cell, trimmed; empty when blank. */
+  public String text(InputColumn column) {
+    return get(column).raw().strip();
+  }
+
+  /** The number of a cell in the kept unit; NaN when there is none. */
+  public double number(InputColumn column) {
+    return get(column).number();
+  }
+
+  public boolean has(InputColumn column) {
+    return get(column).hasNumber();
+  }
+}

@@ -1,0 +1,82 @@
+package org.wetmil.estimate;
+
+import org.wetmil.formula.Place;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.UnitSystem;
+
+/** The columns that Wetmil fills, in the order in which they stand. */
+public enum FilledColumn implements Place {
+  NET_AREA("Net area", Quantity.AREA, 1, false, "area painted once, openings off"),
+  ORIFICE("Recommended orifice", Quantity.ORIFICE, 0, false, "orifice of the recommended tip"),
+  FAN("Recommended fan", Quantity.FAN_WIDTH, 0, false, "fan width of the recommended tip"),
+  TIP_CODE("Tip code", Quantity.TEXT, 0, false, "code of the recommended tip"),
+  PRESSURE("Pressure to set", Quantity.PRESSURE, 0, false, "pressure to set at the pump"),
+  SPEED("Gun speed", Quantity.GUN_SPEED, 1, false, "pace that lays the target, held into the band"),
+  COATS("Coats to apply", Quantity.NUMBER, 0, false, "coats"),
+  WET_FILM("Wet film per coat", Quantity.FILM, 1, false, "wet film laid at that pace"),
+  DRY_FILM("Dry film total", Quantity.FILM, 1, false, "dry film of all coats"),
+  SPREAD("Spread", Quantity.SPREAD, 0, false, "practical spread of one coat"),
+  PAINT("Paint", Quantity.VOLUME, 2, false, "unthinned coating for all coats"),
+  LABOUR("Labour", Quantity.TIME, 2, false, "person-hours of the line's own tasks"),
+  COATING_USED("Coating used", Quantity.TEXT, 0, true, "the coating as understood"),
+  COUNTED("Counted", Quantity.NUMBER, 0, true, "1 in the totals, 0 left out"),
+  FLOW("Flow", Quantity.FLOW, 3, true, "flow of one gun at the tip"),
+  SPRAY("Spray", Quantity.TIME, 2, true, "hours of spraying"),
+  ROLL("Back-roll time", Quantity.TIME, 2, true, "hours of back-rolling"),
+  MASK("Masking", Quantity.TIME, 2, true, "hours of covering and masking, taking down included"),
+  PREPARE("Preparation", Quantity.TIME, 2, true, "hours of preparation"),
+  FINDINGS("Findings", Quantity.TEXT, 0, false, "what to look at, one finding a line");
+
+  private final String heading;
+  private final Quantity quantity;
+  private final int decimals;
+  private final boolean grouped;
+  private final String meaning;
+
+  FilledColumn(String heading, Quantity quantity, int decimals, boolean grouped, String meaning) {
+    this.heading = heading;
+    this.quantity = quantity;
+    this.decimals = decimals;
+    this.grouped = grouped;
+    this.meaning = meaning;
+  }
+
+  /** The heading without its unit. */
+  public String heading() {
+    return heading;
+  }
+
+  /** The heading with the unit of a family. */
+  public String heading(UnitSystem system) {
+    String symbol = quantity.unit(system).symbol();
+    return symbol.isEmpty() ? heading : heading + " (" + symbol + ")";
+  }
+
+  public Quantity quantity() {
+    return quantity;
+  }
+
+  /** Decimals shown; the value itself is never rounded. */
+  public int decimals(UnitSystem system) {
+    if (system == UnitSystem.US) {
+      return decimals;
+    }
+    return switch (quantity) {
+      case ORIFICE -> 2;
+      case FILM, PRESSURE -> 0;
+      case SPREAD, VOLUME -> 1;
+      case FLOW -> 2;
+      case FAN_WIDTH -> 1;
+      default -> decimals;
+    };
+  }
+
+  /** Whether it stands in the outline group that can be folded away. */
+  public boolean isGrouped() {
+    return grouped;
+  }
+
+  public String meaning() {
+    return meaning;
+  }
+}

@@ -1,0 +1,67 @@
+package org.wetmil.estimate;
+
+import org.wetmil.quantity.Unit;
+
+/**
+ * What one cell of a bid line holds.
+ *
+ * @param state how reading went
+ * @param raw the text as it stands in the cell
+ * @param number the number in the kept unit of its column; of a range, its middle; NaN when none
+ * @param low least of a range, else the number
+ * @param high greatest of a range, else the number
+ * @param cellNumber the true number that the cell holds, in {@code unit}; NaN when a formula must
+ *     not point at the cell
+ * @param unit the unit that the cell was read in
+ * @param expected what would have been read, when it could not be
+ */
+public record InputValue(
+    State state,
+    String raw,
+    double number,
+    double low,
+    double high,
+    double cellNumber,
+    Unit unit,
+    String expected) {
+
+  /** How reading a cell went. */
+  public enum State {
+    BLANK,
+    READ,
+    UNREADABLE,
+    FORMULA_ERROR,
+    DATE
+  }
+
+  public static final InputValue NOTHING =
+      new InputValue(
+          State.BLANK, "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
+
+  public static InputValue text(String raw) {
+    return new InputValue(
+        State.READ, raw, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
+  }
+
+  public static InputValue fault(State state, String raw, String expected) {
+    return new InputValue(
+        state, raw, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, expected);
+  }
+
+  public boolean isBlank() {
+    return state == State.BLANK;
+  }
+
+  public boolean isFault() {
+    return state == State.UNREADABLE || state == State.FORMULA_ERROR || state == State.DATE;
+  }
+
+  public boolean hasNumber() {
+    return !Double.isNaN(number);
+  }
+
+  /** Whether a formula may point at the cell. */
+  public boolean isLive() {
+    return !Double.isNaN(cellNumber);
+  }
+}

@@ -1,0 +1,88 @@
+package org.wetmil.estimate;
+
+import org.wetmil.formula.Expr;
+import org.wetmil.formula.Place;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.UnitSystem;
+
+/**
+ * Factors that make the units of a formula come out, derived from the exact sizes of the units, so
+ * that one declaration serves both families. Basis shows them under their names.
+ */
+public enum UnitFactor implements Place {
+  FLOW(
+      "Flow factor",
+      "pi/4 x square root of 2, in the units of orifice, pressure, density and flow",
+      system ->
+          Math.PI
+              / 4
+              * Math.sqrt(2 * si(Quantity.PRESSURE, system) / si(Quantity.DENSITY, system))
+              * si(Quantity.ORIFICE, system)
+              * si(Quantity.ORIFICE, system)
+              / si(Quantity.FLOW, system)),
+  FILM(
+      "Film factor",
+      "film of one unit of flow over one unit of fan and of speed; 3850 is 19,250 / 5",
+      system ->
+          si(Quantity.FLOW, system)
+              / si(Quantity.GUN_SPEED, system)
+              / si(Quantity.FAN_WIDTH, system)
+              / si(Quantity.FILM, system)),
+  SPREAD(
+      "Spread factor",
+      "area that one unit of volume covers in one unit of film; handbooks print 1604 ft² mil/gal",
+      system -> 1 / si(Quantity.SPREAD, system) / si(Quantity.FILM, system)),
+  PACE(
+      "Pace factor",
+      "area an hour of one unit of fan at one unit of speed",
+      system ->
+          si(Quantity.GUN_SPEED, system)
+              * si(Quantity.FAN_WIDTH, system)
+              / si(Quantity.AREA_RATE, system));
+
+  private final String title;
+  private final String meaning;
+  private final java.util.function.ToDoubleFunction<UnitSystem> value;
+
+  UnitFactor(
+      String title, String meaning, java.util.function.ToDoubleFunction<UnitSystem> value) {
+    this.title = title;
+    this.meaning = meaning;
+    this.value = value;
+  }
+
+  public String title() {
+    return title;
+  }
+
+  public String meaning() {
+    return meaning;
+  }
+
+  /** The factor for formulas in these units. */
+  public double value(UnitSystem system) {
+    return whole(value.applyAsDouble(system));
+  }
+
+  /** The factor that takes areas of length times girth to the area's unit. */
+  static Expr scaled(Expr product, double factor) {
+    double whole = whole(factor);
+    if (whole == 1) {
+      return product;
+    }
+    double inverse = whole(1 / factor);
+    return inverse == Math.rint(inverse)
+        ? product.over(Expr.num(inverse))
+        : product.times(Expr.num(whole));
+  }
+
+  static double si(Quantity quantity, UnitSystem system) {
+    return quantity.unit(system).si();
+  }
+
+  /** Takes away the last bits that exact unit sizes leave beside a whole number. */
+  private static double whole(double value) {
+    double rounded = Math.rint(value);
+    return rounded != 0 && Math.abs(value - rounded) < 1e-10 * rounded ? rounded : value;
+  }
+}
