@@ -47,7 +47,7 @@ final class Overlay {
       Field field = spec.fields().get(i);
       Entry below = under.isPresent() ? under.get().entries().get(i) : blank(field);
       StatedRow.StatedCell cell = stated.cells().get(field.heading());
-      boolean states = cell != null && !cell.raw().isBlank();
+      boolean states = i > 0 && cell != null && !cell.raw().isBlank();
       entries.add(states && !isFixed(i, field) ? entry(stated, field, below, cell) : below);
     }
     String own = which.isList() ? name.raw() + " #" + stated.row() : name.raw().strip();
