@@ -1,0 +1,98 @@
+package org.wetmil.workbook;
+
+import java.nio.file.Path;
+
+/**
+ * Something about the user's file keeps us from reading it or from writing the result. The message
+ * is one sentence for the user: which file, what is wrong with it, what to do. The cause is kept
+ * for whoever has to look deeper and is never shown.
+ *
+ * <p>Faults of this program are other exceptions, so that the two never mix.
+ */
+public abstract sealed class WorkbookException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private WorkbookException(Path file, String sentence, Throwable cause) {
+    super(file + ": " + sentence, cause);
+  }
+
+  /** The file is something else altogether. */
+  public static final class NotAWorkbook extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public NotAWorkbook(Path file, String whatItIs) {
+      super(file, whatItIs + "; an Excel workbook (.xlsx) is needed.", null);
+    }
+  }
+
+  /** A workbook of another format, which a spreadsheet program can save as .xlsx. */
+  public static final class OtherFormat extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public OtherFormat(Path file, String format) {
+      super(
+          file,
+          format + " cannot be read; open it in a spreadsheet program and save it as .xlsx.",
+          null);
+    }
+  }
+
+  /** The workbook needs a password to be opened. */
+  public static final class Encrypted extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public Encrypted(Path file) {
+      super(
+          file,
+          "the workbook is encrypted; open it with its password and save it without one.",
+          null);
+    }
+  }
+
+  /** A part of the package is missing or cannot be understood. */
+  public static final class Damaged extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public Damaged(Path file, String part, String what, Throwable cause) {
+      super(
+          file,
+          "the workbook is damaged at "
+              + part
+              + " ("
+              + what
+              + "); open it in a spreadsheet program, let it repair the file and save it again.",
+          cause);
+    }
+
+    public Damaged(Path file, String part, String what) {
+      this(file, part, what, null);
+    }
+  }
+
+  /** The file is larger than a bid can be; it may be made to exhaust whoever opens it. */
+  public static final class TooLarge extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public TooLarge(Path file, String what) {
+      super(file, what + "; split the workbook, or check where the file came from.", null);
+    }
+  }
+
+  /** The file is not there, or may not be read. */
+  public static final class Unreadable extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public Unreadable(Path file, String why, Throwable cause) {
+      super(file, why, cause);
+    }
+  }
+
+  /** The result may not or cannot be written. */
+  public static final class Unwritable extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public Unwritable(Path file, String why, Throwable cause) {
+      super(file, why, cause);
+    }
+  }
+}

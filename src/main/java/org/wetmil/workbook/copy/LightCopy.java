@@ -1,0 +1,200 @@
+package org.wetmil.workbook.copy;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
+import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Limits;
+import org.wetmil.workbook.opc.WorkbookKind;
+import org.wetmil.workbook.stream.PackageReader;
+import org.wetmil.workbook.stream.SheetPart;
+
+/**
+ * Writes a copy of a workbook with cells added, without rebuilding a cell of the original.
+ *
+ * <p>The library that knows styles, notes and charts would hold every cell in memory and write each
+ * anew; it therefore works on a copy without rows, and the rows are streamed from the original into
+ * the result. One way for every size of workbook.
+ */
+public final class LightCopy {
+  /** Of 0 to 9; above this the time doubles for a few per cent of size. */
+  private static final int COMPRESSION = 4;
+
+  static {
+    // The input was held to our limits; the library's default of 1,000 parts is for all its files.
+    ZipSecureFile.setMaxFileCount(Limits.MAX_ENTRIES);
+  }
+
+  private final PackageReader original;
+  private final OutputFile files;
+
+  private LightCopy(PackageReader original, OutputFile files) {
+    this.original = original;
+    this.files = files;
+  }
+
+  /** Writes a copy to a file that is not there yet. */
+  public static void write(Path input, Path output, Shaper shaper) {
+    write(input, output, false, shaper);
+  }
+
+  /**
+   * Writes a copy. The input is only read. Whatever fails, the output is left as it was and no
+   * temporary file stays.
+   *
+   * @param overwrite whether a file that is there already may be replaced
+   * @throws WorkbookException when the input cannot be read or the output cannot be written
+   */
+  public static void write(Path input, Path output, boolean overwrite, Shaper shaper) {
+    try (PackageReader original = PackageReader.open(input);
+        OutputFile files = OutputFile.claim(input, output, overwrite)) {
+      requireExtension(output, original.kind());
+      if (original.isStrict()) {
+        throw new WorkbookException.OtherFormat(input, "a strict Open XML workbook");
+      }
+      new LightCopy(original, files).write(shaper);
+    }
+  }
+
+  /** A program refuses a workbook whose name promises macros it has not, and the reverse. */
+  private static void requireExtension(Path output, WorkbookKind kind) {
+    String extension = kind.outputExtension();
+    if (!output.toString().toLowerCase(Locale.ROOT).endsWith(extension)) {
+      throw new WorkbookException.Unwritable(
+          output, "a copy of this workbook needs a name that ends in " + extension + ".", null);
+    }
+  }
+
+  private void write(Shaper shaper) {
+    Path emptied = files.temporary();
+    int strings;
+    try (OutputStream out = files.open(emptied)) {
+      strings = EmptiedCopy.write(original, out);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+    Path shapedFile = files.temporary();
+    Shaped shaped = shape(emptied, shapedFile, shaper);
+    Path merged = files.temporary();
+    try (PackageReader from = PackageReader.open(shapedFile);
+        ZipWriter out = new ZipWriter(files.open(merged), COMPRESSION)) {
+      new FinalMerge(original, strings, from, out).write(shaped.kept(), shaped.edits());
+    }
+    files.publish(merged);
+  }
+
+  private record Shaped(Map<String, SheetPart> kept, Map<String, SheetEdit> edits) {}
+
+  private Shaped shape(Path emptied, Path shaped, Shaper shaper) {
+    // Read and write, since parts are added; never closed but reverted, since closing would save.
+    OPCPackage opened = openPackage(emptied);
+    try {
+      XSSFWorkbook workbook = openWorkbook(opened);
+      Map<XSSFSheet, SheetPart> before = originals(workbook);
+      if (original.kind() == WorkbookKind.XLTX) {
+        workbook.setWorkbookType(XSSFWorkbookType.XLSX);
+      } else if (original.kind() == WorkbookKind.XLTM) {
+        workbook.setWorkbookType(XSSFWorkbookType.XLSM);
+      }
+      Map<String, SheetEdit> edits = byName(shaper.shape(workbook));
+      Map<String, SheetPart> kept = kept(workbook, before);
+      requireKept(edits, kept);
+      save(workbook, shaped);
+      return new Shaped(kept, edits);
+    } finally {
+      opened.revert();
+    }
+  }
+
+  private OPCPackage openPackage(Path emptied) {
+    try {
+      return OPCPackage.open(emptied.toFile(), PackageAccess.READ_WRITE);
+    } catch (OpenXML4JException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  private XSSFWorkbook openWorkbook(OPCPackage opened) {
+    try {
+      return new XSSFWorkbook(opened);
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  private void save(XSSFWorkbook workbook, Path shaped) {
+    try (OutputStream out = files.open(shaped)) {
+      workbook.write(out);
+    } catch (IOException | RuntimeException e) {
+      for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+        if (cause instanceof WorkbookException spoken) {
+          throw spoken;
+        }
+      }
+      throw damaged(e);
+    }
+  }
+
+  private WorkbookException damaged(Exception e) {
+    String message = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+    return new WorkbookException.Damaged(
+        original.zip().file(), "a part other than its rows", message, e);
+  }
+
+  /** The library's sheet for each original worksheet, by identity: a name may be used again. */
+  private Map<XSSFSheet, SheetPart> originals(XSSFWorkbook workbook) {
+    Map<XSSFSheet, SheetPart> sheets = new IdentityHashMap<>();
+    for (SheetPart sheet : original.sheets()) {
+      XSSFSheet found = workbook.getSheet(sheet.name());
+      if (found == null || sheets.put(found, sheet) != null) {
+        throw new WorkbookException.Damaged(
+            original.zip().file(), "sheet \"" + sheet.name() + "\"", "it cannot be told apart");
+      }
+    }
+    return sheets;
+  }
+
+  private static Map<String, SheetPart> kept(
+      XSSFWorkbook workbook, Map<XSSFSheet, SheetPart> before) {
+    Map<String, SheetPart> kept = new HashMap<>();
+    for (Sheet sheet : workbook) {
+      XSSFSheet each = (XSSFSheet) sheet;
+      SheetPart part = before.get(each);
+      if (part != null) {
+        kept.put(Parts.key(each.getPackagePart().getPartName().getName()), part);
+      }
+    }
+    return kept;
+  }
+
+  private static Map<String, SheetEdit> byName(List<SheetEdit> edits) {
+    Map<String, SheetEdit> byName = new HashMap<>();
+    for (SheetEdit edit : edits) {
+      if (byName.put(edit.sheet(), edit) != null) {
+        throw new IllegalArgumentException("two edits for the sheet " + edit.sheet());
+      }
+    }
+    return byName;
+  }
+
+  private static void requireKept(Map<String, SheetEdit> edits, Map<String, SheetPart> kept) {
+    for (String name : edits.keySet()) {
+      if (kept.values().stream().noneMatch(sheet -> sheet.name().equals(name))) {
+        throw new IllegalArgumentException("an edit for " + name + ", which is no original sheet");
+      }
+    }
+  }
+}

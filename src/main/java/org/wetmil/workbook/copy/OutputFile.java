@@ -1,0 +1,170 @@
+package org.wetmil.workbook.copy;
+
+import java.io.Closeable;
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.wetmil.workbook.WorkbookException;
+
+/**
+ * The file that a result becomes: there is either all of it or none. It is made under a temporary
+ * name in its own folder, since only within one file system can a file be put in place at once.
+ */
+final class OutputFile implements Closeable {
+  private static final String PREFIX = ".wetmil-";
+  private static final String SUFFIX = ".tmp";
+
+  /** A temporary file as old as this belongs to a run that was killed. */
+  private static final Duration LEFT_OVER_AFTER = Duration.ofHours(6);
+
+  private final Path output;
+  private final Path target;
+  private final List<Path> temporaries = new ArrayList<>();
+
+  private OutputFile(Path output, Path target) {
+    this.output = output;
+    this.target = target;
+  }
+
+  /**
+   * Checks that a result may be written.
+   *
+   * @param input the file that must stay as it is
+   * @throws WorkbookException.Unwritable when the output is the input, is there already and is not
+   *     to be replaced, or has no folder
+   */
+  static OutputFile claim(Path input, Path output, boolean overwrite) {
+    try {
+      boolean taken = Files.exists(output, LinkOption.NOFOLLOW_LINKS);
+      if (taken && Files.exists(output) && Files.isSameFile(input, output)) {
+        throw unwritable(output, "this is the input itself, which is never changed; name another.");
+      }
+      if (taken && !overwrite) {
+        throw unwritable(output, "the file is there already; name another or ask to overwrite it.");
+      }
+      if (Files.isDirectory(output)) {
+        throw unwritable(output, "this is a folder; name a file in it.");
+      }
+      // A link stays a link, and the file it leads to is replaced.
+      Path target = taken ? output.toRealPath() : output.toAbsolutePath();
+      if (!Files.isDirectory(target.getParent())) {
+        throw unwritable(output, "its folder is not there; make the folder first.");
+      }
+      OutputFile claimed = new OutputFile(output, target);
+      claimed.removeLeftOvers();
+      return claimed;
+    } catch (IOException e) {
+      throw unwritable(output, e);
+    }
+  }
+
+  private static WorkbookException unwritable(Path output, String why) {
+    return new WorkbookException.Unwritable(output, why, null);
+  }
+
+  private static WorkbookException unwritable(Path output, IOException e) {
+    return new WorkbookException.Unwritable(
+        output,
+        e instanceof AccessDeniedException
+            ? "the file cannot be written; close it in other programs or choose another folder."
+            : "the file cannot be written (" + e.getMessage() + "); is the disk full?",
+        e);
+  }
+
+  private void removeLeftOvers() throws IOException {
+    Instant limit = Instant.now().minus(LEFT_OVER_AFTER);
+    try (DirectoryStream<Path> files =
+        Files.newDirectoryStream(target.getParent(), PREFIX + "*" + SUFFIX)) {
+      for (Path file : files) {
+        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+            && Files.getLastModifiedTime(file).toInstant().isBefore(limit)) {
+          Files.deleteIfExists(file);
+        }
+      }
+    }
+  }
+
+  /** Names a temporary file beside the output; it goes when this is closed. */
+  Path temporary() {
+    // Not createTempFile: that makes the file readable by its owner alone, and so the result.
+    Path file = target.resolveSibling(PREFIX + UUID.randomUUID() + SUFFIX);
+    temporaries.add(file);
+    return file;
+  }
+
+  /** Opens a temporary file; what cannot be written is said in the user's terms. */
+  OutputStream open(Path temporary) {
+    try {
+      return new Spoken(
+          Files.newOutputStream(
+              temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE));
+    } catch (IOException e) {
+      throw unwritable(output, e);
+    }
+  }
+
+  /** Puts a temporary file in the output's place. */
+  void publish(Path temporary) {
+    try {
+      Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      throw unwritable(output, e);
+    }
+  }
+
+  @Override
+  public void close() {
+    for (Path file : temporaries) {
+      try {
+        Files.deleteIfExists(file);
+      } catch (IOException e) {
+        throw unwritable(output, e);
+      }
+    }
+  }
+
+  private final class Spoken extends FilterOutputStream {
+    private Spoken(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    public void write(int b) {
+      try {
+        out.write(b);
+      } catch (IOException e) {
+        throw unwritable(output, e);
+      }
+    }
+
+    @Override
+    public void write(byte[] bytes, int offset, int length) {
+      try {
+        out.write(bytes, offset, length);
+      } catch (IOException e) {
+        throw unwritable(output, e);
+      }
+    }
+
+    @Override
+    public void close() {
+      try {
+        out.close();
+      } catch (IOException e) {
+        throw unwritable(output, e);
+      }
+    }
+  }
+}

@@ -1,0 +1,15 @@
+package org.wetmil.workbook.copy;
+
+import java.util.List;
+
+/** The cells to add to each row of a sheet. */
+@FunctionalInterface
+public interface RowAdditions {
+  /**
+   * The cells to add to a row, in ascending order of their columns. Asked once for every row that
+   * the original stores, in the order of the file, which is ascending in a sound workbook.
+   *
+   * @param row counted from 0
+   */
+  List<AddedCell> forRow(int row);
+}

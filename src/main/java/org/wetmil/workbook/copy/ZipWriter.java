@@ -1,0 +1,91 @@
+package org.wetmil.workbook.copy;
+
+import java.io.BufferedOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.LocalDateTime;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import javax.xml.stream.XMLStreamException;
+import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.XmlOut;
+import org.wetmil.workbook.opc.ZipPackage;
+
+/** Writes the parts of a package one after another. */
+final class ZipWriter implements Closeable {
+  /** One time for all parts, so that the same content gives the same file. */
+  private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  private final ZipOutputStream zip;
+
+  /**
+   * Begins a package.
+   *
+   * @param level 0 (none) to 9 (smallest)
+   */
+  ZipWriter(OutputStream out, int level) {
+    zip = new ZipOutputStream(new BufferedOutputStream(out, 1 << 16));
+    zip.setLevel(level);
+  }
+
+  /** What writes the XML of a part. */
+  interface XmlPart {
+    void write(XmlOut out) throws XMLStreamException;
+  }
+
+  /** Writes a part as XML. */
+  void xml(String part, XmlPart content) throws XMLStreamException {
+    begin(part);
+    try (XmlOut out = new XmlOut(zip)) {
+      content.write(out);
+    }
+    end();
+  }
+
+  /** Copies a part byte by byte. */
+  void copy(ZipPackage from, String part) {
+    copy(from, part, part);
+  }
+
+  /** Copies a part byte by byte under another name. */
+  void copy(ZipPackage from, String part, String name) {
+    begin(name);
+    try (InputStream in = from.bytes(part)) {
+      in.transferTo(zip);
+    } catch (IOException e) {
+      // What cannot be written is said by the stream beneath, so this is the reading.
+      throw new WorkbookException.Damaged(from.file(), part, "it cannot be inflated", e);
+    }
+    end();
+  }
+
+  private void begin(String part) {
+    ZipEntry entry = new ZipEntry(part);
+    entry.setTimeLocal(TIME);
+    try {
+      zip.putNextEntry(entry);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void end() {
+    try {
+      zip.closeEntry();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    try {
+      zip.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

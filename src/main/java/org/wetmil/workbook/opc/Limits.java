@@ -1,0 +1,41 @@
+package org.wetmil.workbook.opc;
+
+import org.wetmil.workbook.WorkbookException;
+
+/**
+ * What a package may weigh. A file of a few kilobytes can inflate to gigabytes, by mischief or by a
+ * broken exporter; these bounds are far above any bid and far below what would exhaust a desktop.
+ */
+public final class Limits {
+  /** Parts in a package. A bid has 10 to 60, one with many pictures a few hundred. */
+  public static final int MAX_ENTRIES = 20_000;
+
+  /** Bytes of all parts together when inflated: a sheet of 1,000,000 rows has about 1 GB. */
+  public static final long MAX_INFLATED_BYTES = 4L << 30;
+
+  /** Bytes of a part other than a worksheet that a library has to hold in memory as a tree. */
+  public static final long MAX_TREE_BYTES = 256L << 20;
+
+  /**
+   * How many times larger than its compressed form a part may be. Deflate ends at about 1,030;
+   * sheets of repeated blank rows reach 100.
+   */
+  public static final int MAX_INFLATE_RATIO = 400;
+
+  /** The ratio of parts up to this size says nothing, and they can do no harm. */
+  public static final long RATIO_FREE_BYTES = 16L << 20;
+
+  private Limits() {}
+
+  /**
+   * Refuses a part that would fill the memory.
+   *
+   * @throws WorkbookException.TooLarge when it is larger than {@link #MAX_TREE_BYTES}
+   */
+  public static void requireTree(ZipPackage zip, String part) {
+    if (zip.size(part) > MAX_TREE_BYTES) {
+      throw new WorkbookException.TooLarge(
+          zip.file(), part + " holds more than " + (MAX_TREE_BYTES >> 20) + " MB");
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package org.wetmil.workbook.opc;
+
+import java.io.InputStream;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/** Reading XML of unknown origin: no document type, no entities but the five of XML itself. */
+public final class XmlIn {
+  private XmlIn() {}
+
+  /** A reader standing at the root element. */
+  public static XMLStreamReader open(InputStream in) throws XMLStreamException {
+    // A factory for each reader: the interface does not promise that one may be shared by threads.
+    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setXMLResolver(
+        (publicId, systemId, base, namespace) -> {
+          throw new XMLStreamException("an entity outside the file");
+        });
+    XMLStreamReader reader = factory.createXMLStreamReader(in);
+    while (reader.next() != XMLStreamConstants.START_ELEMENT) {
+      if (reader.getEventType() == XMLStreamConstants.DTD) {
+        throw new XMLStreamException("a document type, which a workbook may not have");
+      }
+    }
+    return reader;
+  }
+
+  /** Goes from the start of an element to its end. */
+  public static void skip(XMLStreamReader at) throws XMLStreamException {
+    for (int depth = 1; depth > 0; ) {
+      int event = at.next();
+      if (event == XMLStreamConstants.START_ELEMENT) {
+        depth++;
+      } else if (event == XMLStreamConstants.END_ELEMENT) {
+        depth--;
+      }
+    }
+  }
+
+  /**
+   * Goes to the next child of the element whose start, or whose last child's end, the reader stands
+   * at.
+   *
+   * @return false at the end of that element
+   */
+  public static boolean nextChild(XMLStreamReader at) throws XMLStreamException {
+    while (true) {
+      int event = at.next();
+      if (event == XMLStreamConstants.START_ELEMENT) {
+        return true;
+      }
+      if (event == XMLStreamConstants.END_ELEMENT) {
+        return false;
+      }
+    }
+  }
+
+  /** An attribute without a namespace, or null. */
+  public static String attribute(XMLStreamReader at, String name) {
+    for (int i = 0; i < at.getAttributeCount(); i++) {
+      String prefix = at.getAttributePrefix(i);
+      if ((prefix == null || prefix.isEmpty()) && at.getAttributeLocalName(i).equals(name)) {
+        return at.getAttributeValue(i);
+      }
+    }
+    return null;
+  }
+
+  /** An attribute of the type xsd:boolean; absent is false. */
+  public static boolean flag(XMLStreamReader at, String name) {
+    String value = attribute(at, name);
+    return value != null && (value.trim().equals("1") || value.trim().equals("true"));
+  }
+
+  /** An attribute that is a whole number; the fallback when it is absent. */
+  public static int whole(XMLStreamReader at, String name, int fallback) throws XMLStreamException {
+    String value = attribute(at, name);
+    if (value == null) {
+      return fallback;
+    }
+    try {
+      return Integer.parseInt(value.trim());
+    } catch (NumberFormatException e) {
+      throw new XMLStreamException(name + "=\"" + value + "\" is not a whole number", e);
+    }
+  }
+
+  /** Why a part could not be read, without the library's prefix. */
+  public static String reason(XMLStreamException e) {
+    String message = e.getMessage() == null ? "its text cannot be read" : e.getMessage();
+    int at = message.indexOf("Message: ");
+    if (at < 0) {
+      return message.replace('\n', ' ');
+    }
+    int line = e.getLocation() == null ? -1 : e.getLocation().getLineNumber();
+    return "its XML is broken at line " + line;
+  }
+}

@@ -1,0 +1,214 @@
+package org.wetmil.workbook.opc;
+
+import java.io.Closeable;
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.wetmil.workbook.WorkbookException;
+
+/**
+ * The parts of an Open Packaging Conventions package (ECMA-376 part 2), each by its name such as
+ * {@code xl/workbook.xml}. Names are compared without case, as the standard has it. The file is
+ * only ever read, and every part is read under {@link Limits}.
+ */
+public final class ZipPackage implements Closeable {
+  private final Path file;
+  private final ZipFile zip;
+  private final Map<String, ZipEntry> entries = new LinkedHashMap<>();
+
+  private ZipPackage(Path file, ZipFile zip) {
+    this.file = file;
+    this.zip = zip;
+  }
+
+  /**
+   * Opens a package.
+   *
+   * @throws WorkbookException when the file cannot be read, is no zip file or is too large
+   */
+  public static ZipPackage open(Path file) {
+    ZipPackage opened;
+    try {
+      opened = new ZipPackage(file, new ZipFile(file.toFile()));
+    } catch (ZipException e) {
+      throw new WorkbookException.Damaged(file, "its zip container", "cut short or altered", e);
+    } catch (IOException e) {
+      throw unreadable(file, e);
+    }
+    try {
+      opened.index();
+      return opened;
+    } catch (RuntimeException e) {
+      opened.close();
+      throw e;
+    }
+  }
+
+  private void index() {
+    if (zip.size() > Limits.MAX_ENTRIES) {
+      throw new WorkbookException.TooLarge(
+          file, "it holds " + zip.size() + " parts, more than " + Limits.MAX_ENTRIES);
+    }
+    long inflated = 0;
+    for (ZipEntry entry : Collections.list(zip.entries())) {
+      if (entry.isDirectory()) {
+        continue;
+      }
+      String name = normal(entry.getName());
+      if (entries.put(key(name), entry) != null) {
+        throw new WorkbookException.Damaged(file, name, "the part is there twice");
+      }
+      inflated += entry.getSize();
+      if (inflated > Limits.MAX_INFLATED_BYTES) {
+        throw new WorkbookException.TooLarge(
+            file, "it inflates to more than " + Limits.MAX_INFLATED_BYTES / (1 << 20) + " MB");
+      }
+      if (entry.getSize() > Limits.RATIO_FREE_BYTES
+          && entry.getSize() / Math.max(1, entry.getCompressedSize()) > Limits.MAX_INFLATE_RATIO) {
+        throw new WorkbookException.TooLarge(
+            file, name + " inflates more than " + Limits.MAX_INFLATE_RATIO + " times");
+      }
+    }
+  }
+
+  /** The file this package was opened from. */
+  public Path file() {
+    return file;
+  }
+
+  /** The names of all parts in the order of the zip directory. */
+  public List<String> names() {
+    return entries.values().stream().map(entry -> normal(entry.getName())).toList();
+  }
+
+  /** Whether there is a part of this name. */
+  public boolean has(String part) {
+    return entries.containsKey(key(part));
+  }
+
+  /** Bytes of a part when inflated; 0 when there is no such part. */
+  public long size(String part) {
+    ZipEntry entry = entries.get(key(part));
+    return entry == null ? 0 : entry.getSize();
+  }
+
+  /**
+   * The bytes of a part.
+   *
+   * @throws WorkbookException.Damaged when there is no such part or it cannot be inflated
+   */
+  public InputStream bytes(String part) {
+    ZipEntry entry = entries.get(key(part));
+    if (entry == null) {
+      throw new WorkbookException.Damaged(file, part, "the part is missing");
+    }
+    try {
+      return new Bounded(zip.getInputStream(entry), entry.getSize());
+    } catch (IOException e) {
+      throw new WorkbookException.Damaged(file, part, "it cannot be inflated", e);
+    }
+  }
+
+  /** What is done with the XML of a part; the reader stands at the root element. */
+  public interface XmlBody<T> {
+    T read(XMLStreamReader at) throws XMLStreamException;
+  }
+
+  /**
+   * Reads a part as XML.
+   *
+   * @throws WorkbookException.Damaged when the part is missing or is not well formed
+   */
+  public <T> T xml(String part, XmlBody<T> body) {
+    try (InputStream in = bytes(part)) {
+      XMLStreamReader reader = XmlIn.open(in);
+      try {
+        return body.read(reader);
+      } finally {
+        reader.close();
+      }
+    } catch (XMLStreamException e) {
+      throw new WorkbookException.Damaged(file, part, XmlIn.reason(e), e);
+    } catch (IOException e) {
+      throw new WorkbookException.Damaged(file, part, "it cannot be inflated", e);
+    }
+  }
+
+  @Override
+  public void close() {
+    try {
+      zip.close();
+    } catch (IOException e) {
+      throw unreadable(file, e);
+    }
+  }
+
+  /** The sentence for a file that cannot be read at all. */
+  static WorkbookException unreadable(Path file, IOException e) {
+    String why;
+    if (e instanceof NoSuchFileException || Files.notExists(file)) {
+      why = "there is no such file; check the name and the folder.";
+    } else if (Files.isDirectory(file)) {
+      why = "this is a folder; name a workbook in it.";
+    } else if (e instanceof AccessDeniedException || !Files.isReadable(file)) {
+      why = "the file may not be read; check its permissions.";
+    } else {
+      why = "the file cannot be read; close it in other programs and try again.";
+    }
+    return new WorkbookException.Unreadable(file, why, e);
+  }
+
+  private static String normal(String entryName) {
+    String name = entryName.replace('\\', '/');
+    return name.startsWith("/") ? name.substring(1) : name;
+  }
+
+  private static String key(String part) {
+    return part.toLowerCase(Locale.ROOT);
+  }
+
+  /** A part never gives more bytes than the zip directory says, which the limits were held to. */
+  private static final class Bounded extends FilterInputStream {
+    private long left;
+
+    private Bounded(InputStream in, long size) {
+      super(in);
+      this.left = size;
+    }
+
+    @Override
+    public int read() throws IOException {
+      int value = super.read();
+      count(value < 0 ? 0 : 1);
+      return value;
+    }
+
+    @Override
+    public int read(byte[] buffer, int offset, int length) throws IOException {
+      int count = super.read(buffer, offset, length);
+      count(Math.max(0, count));
+      return count;
+    }
+
+    private void count(int bytes) throws ZipException {
+      left -= bytes;
+      if (left < 0) {
+        throw new ZipException("more bytes than the zip directory says");
+      }
+    }
+  }
+}
