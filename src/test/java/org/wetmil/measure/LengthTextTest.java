@@ -138,6 +138,12 @@ class LengthTextTest {
   }
 
   @Test
+  void aLongRemarkIsRefusedAndNotTakenApart() {
+    assertThat(LengthText.read("1'".repeat(20_000), UNKNOWN)).isInstanceOf(Typed.Refused.class);
+    assertThat(LengthText.read("1".repeat(30_000), UNKNOWN)).isInstanceOf(Typed.Refused.class);
+  }
+
+  @Test
   void feetInchesAndSixtyFourthsComeBackAsTyped() {
     Random random = new Random(20250101);
     for (int i = 0; i < 2000; i++) {

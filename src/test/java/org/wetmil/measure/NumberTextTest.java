@@ -101,6 +101,12 @@ class NumberTextTest {
   }
 
   @Test
+  void aLongRemarkIsRefusedAndNotTakenApart() {
+    assertThat(NumberText.read("1".repeat(30_000), UNKNOWN)).isInstanceOf(Typed.Refused.class);
+    assertThat(DecimalMark.seenIn(List.of("1,234".repeat(6000)))).isEqualTo(UNKNOWN);
+  }
+
+  @Test
   void aColumnShowsItsDecimalMark() {
     assertThat(DecimalMark.seenIn(List.of("1,234", "12,5", "n/a"))).isEqualTo(COMMA);
     assertThat(DecimalMark.seenIn(List.of("1,234", "12.5 m", "7"))).isEqualTo(POINT);
