@@ -6,9 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.trade.TipCode;
 
 /** Everything that a bid assumes: the built-in tables with the estimator's rows laid over them. */
 public final class Catalogue {
@@ -23,8 +25,11 @@ public final class Catalogue {
   private final Shelf<Sprayer> sprayers;
   private final Shelf<Condition> conditions;
   private final Shelf<Texture> textures;
+  private final OnHand onHand;
+  private final Map<String, BucketTest> tests = new HashMap<>();
 
-  private Catalogue(Map<Tables, Table> tables, Map<String, List<Word>> otherWords) {
+  private Catalogue(
+      Map<Tables, Table> tables, Map<String, List<Word>> otherWords, List<TableProblem> problems) {
     this.tables = tables;
     this.otherWords = otherWords;
     for (Setting setting : Setting.values()) {
@@ -38,6 +43,10 @@ public final class Catalogue {
     sprayers = new Shelf<>(Tables.SPRAYERS, Sprayer::of);
     conditions = new Shelf<>(Tables.CONDITIONS, Condition::of);
     textures = new Shelf<>(Tables.TEXTURES, Texture::of);
+    onHand = OnHand.of(this, problems);
+    onHand
+        .tests()
+        .forEach(test -> tests.put(testKey(test.coating(), test.tip().orificeThou()), test));
   }
 
   /** The tables that come with the program. */
@@ -60,7 +69,7 @@ public final class Catalogue {
           Overlay overlay = new Overlay(this, which, fallback, problems);
           merged.put(which, table(which).with(overlay.rows(rows)));
         });
-    return new Catalogue(merged, otherWords);
+    return new Catalogue(merged, otherWords, problems);
   }
 
   public Table table(Tables which) {
@@ -117,6 +126,35 @@ public final class Catalogue {
     return row(task).number("Rate");
   }
 
+  /** The contractor's own tips; empty when the workbook lists none. */
+  public List<TipOnHand> tipsOnHand() {
+    return onHand.tips();
+  }
+
+  /** Tips to choose from where none are listed as on hand. */
+  public List<TipCode> stockTips() {
+    return onHand.stock();
+  }
+
+  /** Whether a tip of this fit seats in a guard for the sprayer; true where fits do not matter. */
+  public boolean isGuarded(String fit, String sprayer) {
+    return fit.isBlank()
+        || onHand.guards().isEmpty()
+        || onHand.guards().stream().anyMatch(guard -> guard.takes(fit, sprayer));
+  }
+
+  /** The test that tells the flow of an orifice with a coating. */
+  public Optional<BucketTest> bucketTest(Coating coating, int orificeThou) {
+    return tests.isEmpty()
+        ? Optional.empty()
+        : Optional.ofNullable(tests.get(testKey(coating.name(), orificeThou)));
+  }
+
+  private String testKey(String coatingName, int orificeThou) {
+    Coating known = coating(coatingName).orNull();
+    return Names.key(known == null ? coatingName : known.name()) + " " + orificeThou;
+  }
+
   Optional<Word> otherWord(Tables which, String name) {
     String key = Names.key(name);
     return otherWords.getOrDefault(which.title(), List.of()).stream()
@@ -140,7 +178,7 @@ public final class Catalogue {
                             Names.key(csv.fields().get(1)),
                             csv.fields().get(2),
                             csv.fields().get(3).equals("yes"))));
-    return new Catalogue(tables, words);
+    return new Catalogue(tables, words, new ArrayList<>());
   }
 
   /** Another trade word for a name in a table. */
@@ -150,7 +188,7 @@ public final class Catalogue {
   private final class Shelf<T> {
     private final Tables which;
     private final Map<String, T> byKey = new HashMap<>();
-    private final Map<String, Lookup<T>> known = new java.util.concurrent.ConcurrentHashMap<>();
+    private final Map<String, Lookup<T>> known = new ConcurrentHashMap<>();
 
     Shelf(Tables which, Function<Row, T> view) {
       this.which = which;

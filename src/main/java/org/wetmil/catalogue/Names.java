@@ -12,8 +12,7 @@ public final class Names {
 
   /** What two spellings of one name have in common. */
   public static String key(String name) {
-    String plain =
-        name.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0_-]+", " ").strip();
+    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0_-]+", " ").strip();
     return Stream.of(plain.split(" ")).map(Names::singular).collect(Collectors.joining(" "));
   }
 

@@ -15,8 +15,7 @@ final class Overlay {
   private final UnitSystem fallback;
   private final List<TableProblem> problems;
 
-  Overlay(
-      Catalogue catalogue, Tables which, UnitSystem fallback, List<TableProblem> problems) {
+  Overlay(Catalogue catalogue, Tables which, UnitSystem fallback, List<TableProblem> problems) {
     this.catalogue = catalogue;
     this.which = which;
     this.spec = catalogue.table(which).spec();
@@ -39,8 +38,7 @@ final class Overlay {
     if (under.isEmpty() && spec.isByRow()) {
       String near =
           String.join(
-              ", ",
-              Names.nearest(name.raw(), catalogue.rows(which).stream().map(Row::name)));
+              ", ", Names.nearest(name.raw(), catalogue.rows(which).stream().map(Row::name)));
       problem(stated, name, "one of the names of this table" + (near.isEmpty() ? "" : ": " + near));
       return Optional.empty();
     }
@@ -57,7 +55,8 @@ final class Overlay {
     if (!spec.isByRow() && under.isEmpty() && !which.isList() && isIncomplete(stated, entries)) {
       return Optional.empty();
     }
-    return Optional.of(new Row(spec, under.isPresent() && spec.isByRow() ? under.get().name() : own, entries));
+    return Optional.of(
+        new Row(spec, under.isPresent() && spec.isByRow() ? under.get().name() : own, entries));
   }
 
   /** A table by row keeps what a value measures; only the value itself can be stated. */
@@ -74,8 +73,7 @@ final class Overlay {
     if (which == Tables.COATINGS && className != null && !className.raw().isBlank()) {
       Coating base = catalogue.coating(className.raw()).orNull();
       if (base == null) {
-        String classes =
-            String.join(", ", catalogue.rows(which).stream().map(Row::name).toList());
+        String classes = String.join(", ", catalogue.rows(which).stream().map(Row::name).toList());
         problem(stated, className, "a class of coating: " + classes);
         return Optional.empty();
       }
@@ -100,7 +98,12 @@ final class Overlay {
           case COATINGS -> List.of("Class");
           case SURFACES ->
               List.of(
-                  "Measured by", "Narrowest", "Widest fan", "Stick", "Hit", "Band",
+                  "Measured by",
+                  "Narrowest",
+                  "Widest fan",
+                  "Stick",
+                  "Hit",
+                  "Band",
                   "Trigger share");
           case TEXTURES -> List.of("Roughness");
           case CONDITIONS -> List.of("Preparation", "State");
@@ -208,14 +211,12 @@ final class Overlay {
   private Entry text(StatedRow stated, StatedRow.StatedCell cell, Field field) {
     Origin origin = new Origin.Cell(stated.sheet(), cell.address(), Unit.ONE, Double.NaN);
     Quantity quantity = field.quantity() == null ? Quantity.TEXT : field.quantity();
-    return new Entry(
-        cell.raw().strip(), Double.NaN, quantity, Kind.YOURS, "your sheet", origin);
+    return new Entry(cell.raw().strip(), Double.NaN, quantity, Kind.YOURS, "your sheet", origin);
   }
 
   private static Entry blank(Field field) {
     Quantity quantity = field.quantity() == null ? Quantity.TEXT : field.quantity();
-    return new Entry(
-        "", Double.NaN, quantity, field.kind(), field.source(), new Origin.BuiltIn());
+    return new Entry("", Double.NaN, quantity, field.kind(), field.source(), new Origin.BuiltIn());
   }
 
   private void problem(StatedRow stated, StatedRow.StatedCell cell, String expected) {

@@ -11,15 +11,18 @@ import org.wetmil.quantity.UnitSystem;
  * @param job name of the job
  * @param system units of the job's own figures
  * @param problems cells of the estimator's tables that could not be used
+ * @param remarks what the reader saw besides
  */
 public record Bid(
     String job,
     UnitSystem system,
     Catalogue catalogue,
     List<BidSheet> sheets,
-    List<TableProblem> problems) {
+    List<TableProblem> problems,
+    List<Remark> remarks) {
   public Bid {
     sheets = List.copyOf(sheets);
     problems = List.copyOf(problems);
+    remarks = List.copyOf(remarks);
   }
 }

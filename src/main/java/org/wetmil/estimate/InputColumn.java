@@ -7,7 +7,8 @@ import org.wetmil.quantity.Quantity;
 public enum InputColumn implements Place {
   ROOM("Room", Quantity.TEXT, "the room, or the part of the building outside"),
   FLOOR("Floor", Quantity.TEXT, "the floor, for subtotals"),
-  SURFACE("Surface", Quantity.TEXT, "walls, ceiling, trim, doors, ...: a name of the Surfaces table"),
+  SURFACE(
+      "Surface", Quantity.TEXT, "walls, ceiling, trim, doors, ...: a name of the Surfaces table"),
   CONDITION("Condition", Quantity.TEXT, "new, primed, bare, previously painted, peeling, ..."),
   LENGTH("Length", Quantity.LENGTH, "length of the room, wall or trim"),
   WIDTH("Width", Quantity.LENGTH, "width of the room; with it, walls are taken all round"),
@@ -22,9 +23,11 @@ public enum InputColumn implements Place {
   COATS("Coats", Quantity.NUMBER, "coats; blank: from the specified film, else the usual"),
   SPECIFIED_FILM("Specified dry film", Quantity.FILM, "total dry film of all coats, or a range"),
   TIP("Tip", Quantity.TEXT, "the tip planned, as in 517"),
-  PRESSURE("Pressure", Quantity.PRESSURE, "pressure at the pump; at the gun if the heading says so"),
+  PRESSURE(
+      "Pressure", Quantity.PRESSURE, "pressure at the pump; at the gun if the heading says so"),
   SPRAYER("Sprayer", Quantity.TEXT, "a machine of your Sprayers sheet"),
-  TEXTURE("Texture", Quantity.TEXT, "smooth (blank), textured, stucco, rough-sawn, open block, ..."),
+  TEXTURE(
+      "Texture", Quantity.TEXT, "smooth (blank), textured, stucco, rough-sawn, open block, ..."),
   BACK_ROLL("Back-roll", Quantity.TEXT, "never, first coat or all"),
   THINNER("Thinner", Quantity.SHARE, "thinner by volume of paint"),
   MASK_EDGE("Mask edge", Quantity.LENGTH, "length of edge to tape and paper"),

@@ -35,8 +35,7 @@ public record InputValue(
   }
 
   public static final InputValue NOTHING =
-      new InputValue(
-          State.BLANK, "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
+      new InputValue(State.BLANK, "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
 
   public static InputValue text(String raw) {
     return new InputValue(

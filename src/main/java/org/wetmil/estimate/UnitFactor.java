@@ -44,8 +44,7 @@ public enum UnitFactor implements Place {
   private final String meaning;
   private final java.util.function.ToDoubleFunction<UnitSystem> value;
 
-  UnitFactor(
-      String title, String meaning, java.util.function.ToDoubleFunction<UnitSystem> value) {
+  UnitFactor(String title, String meaning, java.util.function.ToDoubleFunction<UnitSystem> value) {
     this.title = title;
     this.meaning = meaning;
     this.value = value;

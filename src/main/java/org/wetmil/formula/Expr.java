@@ -1,6 +1,7 @@
 package org.wetmil.formula;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 
 /**
@@ -98,6 +99,21 @@ public sealed interface Expr {
     }
   }
 
+  /** {@code IF(OR(LOWER(TRIM(cell))="...",...), then, otherwise)}: whether a cell says a word. */
+  record IfWord(Place place, String text, List<String> words, Expr then, Expr otherwise)
+      implements Expr {
+    public IfWord {
+      words = List.copyOf(words);
+    }
+
+    @Override
+    public double value() {
+      return words.contains(text.strip().toLowerCase(Locale.ROOT))
+          ? then.value()
+          : otherwise.value();
+    }
+  }
+
   /** The functions, each named as the file format names it. */
   enum Op {
     MIN,
@@ -173,6 +189,10 @@ public sealed interface Expr {
 
   static Expr pi() {
     return new Call(Op.PI, List.of());
+  }
+
+  static Expr ifWord(Place place, String text, List<String> words, Expr then, Expr otherwise) {
+    return new IfWord(place, text, words, then, otherwise);
   }
 
   static Expr ifAtMost(Expr left, Expr right, Expr then, Expr otherwise) {

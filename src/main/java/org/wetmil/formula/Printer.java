@@ -3,6 +3,7 @@ package org.wetmil.formula;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Prints expressions with no more brackets than the order of operations needs. */
 final class Printer {
@@ -82,6 +83,16 @@ final class Printer {
         write(test.left(), SUM);
         out.append("<=");
         write(test.right(), SUM);
+        join(List.of(test.then(), test.otherwise()), ",", SUM, ",");
+        out.append(')');
+      } else if (expr instanceof Expr.IfWord test) {
+        String cell = "LOWER(TRIM(" + names.apply(test.place()) + "))";
+        out.append("IF(OR(");
+        out.append(
+            test.words().stream()
+                .map(word -> cell + "=\"" + word + "\"")
+                .collect(Collectors.joining(",")));
+        out.append(')');
         join(List.of(test.then(), test.otherwise()), ",", SUM, ",");
         out.append(')');
       }

@@ -1,0 +1,27 @@
+package org.wetmil.estimate;
+
+import org.wetmil.formula.Expr;
+
+/** What stands in a filled cell, in the unit of its sheet. */
+public sealed interface Figure {
+
+  /** A choice: a number that follows nothing. */
+  record Choice(double number) implements Figure {}
+
+  /** A choice in words, such as a tip code that is none. */
+  record Word(String text) implements Figure {}
+
+  /** A closed form: the formula, which knows its value. */
+  record Live(Expr formula) implements Figure {}
+
+  /** Nothing: an input is missing, and a finding says which. */
+  record Empty() implements Figure {}
+
+  /** The number in the cell; NaN when there is none. */
+  default double number() {
+    if (this instanceof Choice choice) {
+      return choice.number();
+    }
+    return this instanceof Live live ? live.formula().value() : Double.NaN;
+  }
+}

@@ -1,0 +1,219 @@
+package org.wetmil.estimate;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Row;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.Texture;
+import org.wetmil.formula.Expr;
+import org.wetmil.quantity.Quantity;
+
+/**
+ * The filled cells of one line. Each closed form is declared here once, as an expression whose
+ * value is stored beside it; {@link org.wetmil.trade} holds the same laws as plain functions, and a
+ * test keeps the two together.
+ */
+final class Figures {
+  private final Catalogue catalogue;
+  private final Work work;
+  private final Terms terms;
+  private final Map<FilledColumn, Figure> cells = new EnumMap<>(FilledColumn.class);
+
+  Figures(Catalogue catalogue, Work work, Terms terms) {
+    this.catalogue = catalogue;
+    this.work = work;
+    this.terms = terms;
+  }
+
+  /** What a line that cannot be set up still shows. */
+  Map<FilledColumn, Figure> incomplete(Area area) {
+    if (area != null && area.isKnown()) {
+      live(FilledColumn.NET_AREA, area.net());
+    }
+    cells.put(FilledColumn.COUNTED, new Figure.Choice(0));
+    return cells;
+  }
+
+  /** All cells; those that need an area are left out when there is none. */
+  Map<FilledColumn, Figure> of(
+      Area area,
+      Stroke stroke,
+      CoatPlan coats,
+      GunFlow flow,
+      double setPsi,
+      Setup recommended,
+      Setup followed,
+      Rooms rooms) {
+    choices(coats, setPsi, recommended);
+    Row surface = work.surface().row();
+    boolean own = followed == recommended;
+    Expr fan =
+        own && recommended.isTip()
+            ? cell(FilledColumn.FAN)
+            : terms.literal(followed.fanIn(), Quantity.FAN_WIDTH);
+    Expr stick = terms.entry(surface, "Stick");
+    Expr swept = stroke.narrow() ? fan : fan.times(apart());
+
+    flow(flow, followed, own);
+    Expr laid = Expr.times(terms.factor(UnitFactor.FILM), cell(FilledColumn.FLOW), stick);
+    Expr target = coats.target(work, terms, cell(FilledColumn.COATS));
+    Expr wanted = laid.over(target.times(swept));
+    live(FilledColumn.SPEED, speed(stroke, followed, wanted));
+    live(FilledColumn.WET_FILM, laid.over(cell(FilledColumn.SPEED).times(swept)));
+
+    Expr solids = terms.entry(work.coating().row(), "Volume solids");
+    Expr dry = Expr.times(cell(FilledColumn.WET_FILM), solids, cell(FilledColumn.COATS));
+    live(FilledColumn.DRY_FILM, work.thinnerShare() > 0 ? dry.over(unthinned()) : dry);
+
+    Expr hit = hit(stroke, fan);
+    Expr kept =
+        Expr.times(
+            CoatPlan.thinned(work, terms, terms.factor(UnitFactor.SPREAD)),
+            stick,
+            hit,
+            Expr.num(1).minus(terms.setting(waste(work))));
+    Texture texture = work.textureFound().orNull();
+    boolean rough = texture != null && !work.coating().fillsVoids() && texture.roughness() != 1;
+    Expr film = cell(FilledColumn.WET_FILM);
+    live(
+        FilledColumn.SPREAD,
+        kept.over(rough ? film.times(terms.entry(texture.row(), "Roughness")) : film));
+
+    if (area.isKnown()) {
+      live(FilledColumn.NET_AREA, area.net());
+      Expr painted = cell(FilledColumn.NET_AREA).times(cell(FilledColumn.COATS));
+      live(FilledColumn.PAINT, painted.over(cell(FilledColumn.SPREAD)));
+      Expr sprayed = rough ? painted.times(terms.entry(texture.row(), "Roughness")) : painted;
+      Expr pace =
+          Expr.times(
+              terms.factor(UnitFactor.PACE),
+              cell(FilledColumn.SPEED),
+              swept,
+              hit,
+              terms.entry(surface, "Trigger share"));
+      Hours hours = new Hours(catalogue, work, terms);
+      live(FilledColumn.SPRAY, hours.atHeight(sprayed.over(pace)));
+      live(FilledColumn.ROLL, hours.roll(cell(FilledColumn.NET_AREA), cell(FilledColumn.COATS)));
+      live(FilledColumn.MASK, hours.mask(rooms));
+      live(FilledColumn.PREPARE, hours.prepare(cell(FilledColumn.NET_AREA)));
+      live(
+          FilledColumn.LABOUR,
+          Expr.sum(
+              cell(FilledColumn.SPRAY),
+              cell(FilledColumn.ROLL),
+              cell(FilledColumn.MASK),
+              cell(FilledColumn.PREPARE)));
+    }
+    counted(area.isKnown());
+    return cells;
+  }
+
+  /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
+  static Setting waste(Work work) {
+    return work.sprayer() != null && work.sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
+  }
+
+  private void choices(CoatPlan coats, double setPsi, Setup recommended) {
+    if (recommended.isTip()) {
+      cells.put(FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
+      cells.put(FilledColumn.FAN, shown(recommended.fanIn(), Quantity.FAN_WIDTH));
+      cells.put(
+          FilledColumn.TIP_CODE, new Figure.Choice(Integer.parseInt(recommended.tip().code())));
+    } else {
+      cells.put(FilledColumn.TIP_CODE, new Figure.Word("none"));
+    }
+    cells.put(FilledColumn.PRESSURE, shown(setPsi, Quantity.PRESSURE));
+    cells.put(FilledColumn.COATS, new Figure.Choice(coats.coats()));
+    cells.put(FilledColumn.COATING_USED, new Figure.Word(work.coating().name()));
+  }
+
+  /** With a hose, or without a tip, the flow is a number; else it follows pressure and orifice. */
+  private void flow(GunFlow flow, Setup followed, boolean own) {
+    if (!followed.isTip() || flow.hasHose()) {
+      cells.put(FilledColumn.FLOW, shown(followed.gun().flowGpm(), Quantity.FLOW));
+      return;
+    }
+    Expr pressure = cell(FilledColumn.PRESSURE);
+    if (followed.gun().test() != null) {
+      Row test = followed.gun().test().row();
+      Expr share = pressure.over(terms.entry(test, "Pressure"));
+      live(FilledColumn.FLOW, terms.entry(test, "Flow").times(Expr.sqrt(share)));
+      return;
+    }
+    Expr orifice =
+        own
+            ? cell(FilledColumn.ORIFICE)
+            : terms.literal(followed.tip().orificeThou(), Quantity.ORIFICE);
+    Expr density = terms.entry(work.coating().row(), "Density");
+    if (work.thinnerShare() > 0) {
+      Expr thinner = terms.input(InputColumn.THINNER);
+      Expr added = thinner.times(terms.entry(work.coating().row(), "Thinner density"));
+      density = density.plus(added).over(unthinned());
+    }
+    live(
+        FilledColumn.FLOW,
+        Expr.times(
+            terms.factor(UnitFactor.FLOW),
+            terms.setting(Setting.DISCHARGE),
+            orifice,
+            orifice,
+            Expr.sqrt(pressure.over(density))));
+  }
+
+  private Expr speed(Stroke stroke, Setup followed, Expr wanted) {
+    if (!followed.isTip()) {
+      return terms.literal(followed.speedInPerS(), Quantity.GUN_SPEED);
+    }
+    return Expr.max(
+        terms.setting(Stroke.slowest(work.surface())),
+        Expr.min(terms.setting(Stroke.fastest(work.surface())), wanted));
+  }
+
+  private Expr hit(Stroke stroke, Expr fan) {
+    Expr hit = terms.entry(work.surface().row(), "Hit");
+    if (!stroke.narrow()) {
+      return hit;
+    }
+    double width = Quantity.FAN_WIDTH.shown(stroke.widthIn(), terms.system());
+    return hit.times(Expr.min(Expr.num(1), Expr.num(width).over(fan)));
+  }
+
+  /** What is left of a stroke beside the overlap. */
+  private Expr apart() {
+    return Expr.num(1).minus(terms.setting(Setting.OVERLAP));
+  }
+
+  private Expr unthinned() {
+    return Expr.num(1).plus(terms.input(InputColumn.THINNER));
+  }
+
+  private void counted(boolean filled) {
+    boolean can = filled && work.line().values().containsKey(InputColumn.INCLUDE);
+    if (can) {
+      live(
+          FilledColumn.COUNTED,
+          Expr.ifWord(
+              InputColumn.INCLUDE,
+              work.line().text(InputColumn.INCLUDE),
+              Work.LEFT_OUT,
+              Expr.num(0),
+              Expr.num(1)));
+    } else {
+      cells.put(FilledColumn.COUNTED, new Figure.Choice(filled ? 1 : 0));
+    }
+  }
+
+  private Figure shown(double base, Quantity quantity) {
+    return new Figure.Choice(quantity.shown(base, terms.system()));
+  }
+
+  private void live(FilledColumn column, Expr formula) {
+    cells.put(column, new Figure.Live(formula));
+  }
+
+  /** Another filled cell of the line, with the value that it has. */
+  private Expr cell(FilledColumn column) {
+    return terms.filled(column, cells.get(column).number());
+  }
+}

@@ -1,0 +1,100 @@
+package org.wetmil.estimate;
+
+import java.util.List;
+import java.util.Locale;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Coating;
+import org.wetmil.catalogue.Condition;
+import org.wetmil.catalogue.Lookup;
+import org.wetmil.catalogue.Sprayer;
+import org.wetmil.catalogue.Surface;
+import org.wetmil.catalogue.Texture;
+import org.wetmil.trade.Flow;
+import org.wetmil.trade.TipCode;
+
+/** A bid line with its names looked up and its defaults taken: what is to be painted, with what. */
+public record Work(
+    BidLine line,
+    Lookup<Coating> coatingFound,
+    Lookup<Surface> surfaceFound,
+    Lookup<Condition> conditionFound,
+    Lookup<Texture> textureFound,
+    Lookup<Sprayer> sprayerFound,
+    TipCode.Result tipRead) {
+  /** Words under Include that keep a line out of the totals. */
+  static final List<String> LEFT_OUT = List.of("no", "n", "0", "false");
+
+  static Work of(BidLine line, Catalogue catalogue) {
+    InputValue tip = line.get(InputColumn.TIP);
+    return new Work(
+        line,
+        catalogue.coating(line.text(InputColumn.COATING)),
+        catalogue.surface(line.text(InputColumn.SURFACE)),
+        catalogue.condition(line.text(InputColumn.CONDITION)),
+        catalogue.texture(line.text(InputColumn.TEXTURE)),
+        catalogue.sprayer(line.text(InputColumn.SPRAYER)),
+        tip.state() == InputValue.State.DATE
+            ? TipCode.refuseDate(tip.raw())
+            : TipCode.read(tip.raw()));
+  }
+
+  /** Null when the line names none that is known. */
+  public Coating coating() {
+    return coatingFound.orNull();
+  }
+
+  /** Null when the line names none that is known. */
+  public Surface surface() {
+    return surfaceFound.orNull();
+  }
+
+  /** Null when the line names none that is known. */
+  public Condition condition() {
+    return conditionFound.orNull();
+  }
+
+  /** Null when the line names none that is known. */
+  public Sprayer sprayer() {
+    return sprayerFound.orNull();
+  }
+
+  /** The tip that the estimator planned; null when there is none that can be read. */
+  public TipCode planned() {
+    return tipRead instanceof TipCode.Read read ? read.tip() : null;
+  }
+
+  /** Thinner by volume of paint, 0 when not stated. */
+  public double thinnerShare() {
+    double share = line.number(InputColumn.THINNER);
+    return Double.isNaN(share) || share < 0 ? 0 : share;
+  }
+
+  /** Pieces, or how often the line occurs. */
+  public double count() {
+    double count = line.number(InputColumn.COUNT);
+    return Double.isNaN(count) ? 1 : count;
+  }
+
+  /** Whether the surface is rough: a texture other than smooth. */
+  public boolean isRough() {
+    Texture texture = textureFound.orNull();
+    return texture != null && texture.rough();
+  }
+
+  /** Girth of trim, columns and pipes in inches; NaN when neither line nor surface state it. */
+  public double girthIn() {
+    double stated = line.number(InputColumn.GIRTH);
+    return Double.isNaN(stated) ? surface().girthIn() : stated;
+  }
+
+  /** Whether the line counts in the totals: not when Include says no. */
+  public boolean isIncluded() {
+    return !LEFT_OUT.contains(line.text(InputColumn.INCLUDE).toLowerCase(Locale.ROOT));
+  }
+
+  /** Density of the coating as sprayed in kg/L. */
+  public double sprayedKgPerL() {
+    return Flow.thinnedKgPerL(
+        coating().densityKgL(), thinnerShare(), coating().thinnerDensityKgL());
+  }
+}
