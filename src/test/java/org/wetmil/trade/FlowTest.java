@@ -135,6 +135,13 @@ class FlowTest {
     assertThat(Flow.thinnedKgPerL(1.15, 0.1, 0.8)).isCloseTo(1.23 / 1.1, within(1e-12));
   }
 
+  /** The worked line of the extension bulletin, 3/16 in at 40 psi, with a textbook coefficient. */
+  @Test
+  void aRealWaterNozzleFlowsByItsCoefficient() {
+    assertThat(Flow.waterNozzleGpm(0.97, 3.0 / 16, 40)).isCloseTo(6.41, within(0.05));
+    assertThat(Flow.waterNozzleGpm(0.5, 1, 1)).isEqualTo(14.92);
+  }
+
   @Test
   void noPressureNoFlow() {
     assertThat(Flow.gpm(0.8, 17, 0, 1.3)).isZero();

@@ -83,6 +83,8 @@ class HoseTest {
     assertThat(state.flowGpm()).isZero();
     assertThat(state.gunPsi()).isZero();
     assertThat(state.lossPsi()).isZero();
+
+    assertThat(tower.solve(tower.headPsi(), psi -> Flow.gpm(0.8, 17, psi, 1.4)).flowGpm()).isZero();
   }
 
   @Test

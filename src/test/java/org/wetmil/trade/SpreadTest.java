@@ -87,6 +87,12 @@ class SpreadTest {
   }
 
   @Test
+  void everyCoatTakesItsGallons() {
+    assertThat(Spread.gallons(1000, 1, 250)).isEqualTo(4);
+    assertThat(Spread.gallons(1000, 2, 250)).isEqualTo(8);
+  }
+
+  @Test
   void doublingTheFilmHalvesTheSpread() {
     Random random = new Random(1604);
     for (int i = 0; i < 1000; i++) {
