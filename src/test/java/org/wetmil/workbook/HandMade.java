@@ -30,6 +30,7 @@ public final class HandMade {
         <Override PartName="/xl/workbook.xml" ContentType="%1$s.sheet.main+xml"/>
         <Override PartName="/xl/worksheets/sheet1.xml" ContentType="%1$s.worksheet+xml"/>
         <Override PartName="/xl/sharedStrings.xml" ContentType="%1$s.sharedStrings+xml"/>
+        <Override PartName="/xl/styles.xml" ContentType="%1$s.styles+xml"/>
         </Types>"""
             .formatted(TYPES));
     part(
@@ -66,13 +67,21 @@ public final class HandMade {
     for (String item : items) {
       sst.append("<si>").append(item).append("</si>");
     }
-    part("xl/sharedStrings.xml", sst.append("</sst>").toString());
+    return related("sharedStrings", sst.append("</sst>").toString());
+  }
+
+  /** Adds the styles, given as the inside of their element. */
+  public HandMade styles(String xml) {
+    return related("styles", "<styleSheet xmlns=\"" + MAIN + "\">" + xml + "</styleSheet>");
+  }
+
+  private HandMade related(String type, String xml) {
+    part("xl/" + type + ".xml", xml);
     return replace(
         "xl/_rels/workbook.xml.rels",
         "</Relationships>",
-        "<Relationship Id=\"rId2\" Type=\""
-            + RELATIONS
-            + "/sharedStrings\" Target=\"sharedStrings.xml\"/></Relationships>");
+        "<Relationship Id=\"%1$s\" Type=\"%2$s/%1$s\" Target=\"%1$s.xml\"/></Relationships>"
+            .formatted(type, RELATIONS));
   }
 
   /** Sets a part. */
