@@ -8,7 +8,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -17,6 +19,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.WorkbookKind;
+import org.wetmil.workbook.opc.XmlIn;
+import org.wetmil.workbook.opc.ZipPackage;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -100,19 +104,29 @@ public final class LightCopy {
     OPCPackage opened = openPackage(emptied);
     try {
       XSSFWorkbook workbook = openWorkbook(opened);
-      Map<XSSFSheet, SheetPart> before = originals(workbook);
+      IdentityHashMap<XSSFSheet, SheetPart> before = originals(workbook);
       if (original.kind() == WorkbookKind.XLTX) {
         workbook.setWorkbookType(XSSFWorkbookType.XLSX);
       } else if (original.kind() == WorkbookKind.XLTM) {
         workbook.setWorkbookType(XSSFWorkbookType.XLSM);
       }
-      Map<String, SheetEdit> edits = byName(shaper.shape(workbook));
+      Map<String, SheetEdit> edits = byName(edits(workbook, shaper));
       Map<String, SheetPart> kept = kept(workbook, before);
       requireKept(edits, kept);
       save(workbook, shaped);
       return new Shaped(kept, edits);
     } finally {
       opened.revert();
+    }
+  }
+
+  private List<SheetEdit> edits(XSSFWorkbook workbook, Shaper shaper) {
+    try {
+      return shaper.shape(workbook);
+    } catch (OpenXML4JRuntimeException | POIXMLException e) {
+      // These say that the package contradicts itself, such as a part that nothing refers to
+      // under the name that a new part needs; all else is a fault of the shaper.
+      throw damaged(e);
     }
   }
 
@@ -145,15 +159,26 @@ public final class LightCopy {
     }
   }
 
+  /** The library does not say which part it stumbled over, so the parts are read once more. */
   private WorkbookException damaged(Exception e) {
-    String message = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+    ZipPackage zip = original.zip();
+    for (String part : zip.names()) {
+      if (part.endsWith(".xml") || part.endsWith(".rels")) {
+        try {
+          zip.xml(part, XmlIn::end);
+        } catch (WorkbookException found) {
+          found.addSuppressed(e);
+          return found;
+        }
+      }
+    }
     return new WorkbookException.Damaged(
-        original.zip().file(), "a part other than its rows", message, e);
+        zip.file(), "a part other than its rows", "it contradicts the rest", e);
   }
 
   /** The library's sheet for each original worksheet, by identity: a name may be used again. */
-  private Map<XSSFSheet, SheetPart> originals(XSSFWorkbook workbook) {
-    Map<XSSFSheet, SheetPart> sheets = new IdentityHashMap<>();
+  private IdentityHashMap<XSSFSheet, SheetPart> originals(XSSFWorkbook workbook) {
+    IdentityHashMap<XSSFSheet, SheetPart> sheets = new IdentityHashMap<>();
     for (SheetPart sheet : original.sheets()) {
       XSSFSheet found = workbook.getSheet(sheet.name());
       if (found == null || sheets.put(found, sheet) != null) {
@@ -165,7 +190,7 @@ public final class LightCopy {
   }
 
   private static Map<String, SheetPart> kept(
-      XSSFWorkbook workbook, Map<XSSFSheet, SheetPart> before) {
+      XSSFWorkbook workbook, IdentityHashMap<XSSFSheet, SheetPart> before) {
     Map<String, SheetPart> kept = new HashMap<>();
     for (Sheet sheet : workbook) {
       XSSFSheet each = (XSSFSheet) sheet;

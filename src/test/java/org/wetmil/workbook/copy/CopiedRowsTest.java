@@ -238,6 +238,41 @@ class CopiedRowsTest {
   }
 
   @Test
+  void aBrokenPartThatOnlyTheLibraryReadsIsNamed() {
+    HandMade made =
+        new HandMade(HandMade.sheet("<row r=\"1\"/>")).styles("<fonts>\n<font></fonts>");
+
+    assertThatThrownBy(() -> copy(made, adding(0, new Num(8))))
+        .isInstanceOf(WorkbookException.Damaged.class)
+        .hasMessageContaining("xl/styles.xml (its XML is broken at line 2)");
+  }
+
+  @Test
+  void aPartThatNothingRefersToStandsInTheWayOfANewSheet() {
+    Path input =
+        new HandMade(HandMade.sheet("<row r=\"1\"/>"))
+            .part("xl/worksheets/sheet2.xml", HandMade.sheet(""))
+            .replace(
+                "[Content_Types].xml",
+                "</Types>",
+                "<Override PartName=\"/xl/worksheets/sheet2.xml\" ContentType=\"application/"
+                    + "vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/></Types>")
+            .write(folder.resolve("in.xlsx"));
+
+    assertThatThrownBy(
+            () ->
+                LightCopy.write(
+                    input,
+                    folder.resolve("out.xlsx"),
+                    workbook -> {
+                      workbook.createSheet("Ours");
+                      return List.of();
+                    }))
+        .isInstanceOf(WorkbookException.Damaged.class)
+        .hasMessageContaining("contradicts");
+  }
+
+  @Test
   void aCellOutsideTheSheetIsSaidWithItsSheet() {
     HandMade made = new HandMade(HandMade.sheet("<row r=\"1\"><c r=\"XFE1\"><v>1</v></c></row>"));
 

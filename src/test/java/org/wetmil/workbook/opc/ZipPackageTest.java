@@ -41,7 +41,7 @@ class ZipPackageTest {
   void aPartOfThatSizeThatInflatesLessIsRead() throws IOException {
     byte[] bytes = new byte[(int) Limits.RATIO_FREE_BYTES + 1];
     for (int i = 0; i < bytes.length; i += 64) {
-      bytes[i] = (byte) (i * 31 >> 5);
+      bytes[i] = (byte) ((i * 31) >> 5);
     }
     try (ZipPackage zip = ZipPackage.open(zip("xl/a.xml", bytes))) {
       assertThat(zip.size("xl/a.xml")).isEqualTo(bytes.length);
@@ -64,6 +64,27 @@ class ZipPackageTest {
     try (ZipPackage zip = ZipPackage.open(file);
         InputStream in = zip.bytes("xl/a.xml")) {
       assertThatThrownBy(in::readAllBytes).isInstanceOf(IOException.class);
+    }
+  }
+
+  @Test
+  void aByteThatChangedOnTheWayIsNoticed() throws IOException {
+    Path file = folder.resolve("stored.zip");
+    byte[] part = "<row height=\"9.5\"/>".getBytes(StandardCharsets.US_ASCII);
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      zip.setLevel(0);
+      zip.putNextEntry(new ZipEntry("xl/a.xml"));
+      zip.write(part);
+    }
+    byte[] bytes = Files.readAllBytes(file);
+    String text = new String(bytes, StandardCharsets.ISO_8859_1);
+    bytes[text.indexOf("9.5")] = '8';
+    Files.write(file, bytes);
+
+    try (ZipPackage zip = ZipPackage.open(file)) {
+      assertThatThrownBy(() -> zip.xml("xl/a.xml", XmlIn::nextChild))
+          .isInstanceOf(WorkbookException.Damaged.class)
+          .hasMessageContaining("xl/a.xml");
     }
   }
 
