@@ -14,7 +14,7 @@ public final class Main {
    * @param args the command line
    */
   public static void main(String[] args) {
-    int exitCode = WetmilCommand.run(args);
+    int exitCode = WetmilCommand.execute(args);
     if (exitCode != 0) {
       System.exit(exitCode);
     }

@@ -22,7 +22,7 @@ public final class WetmilCommand implements Runnable {
    * @param args the arguments as given by the user
    * @return the exit code: 0 done, 1 a fault, 2 a command line that was not understood
    */
-  public static int run(String... args) {
+  public static int execute(String... args) {
     return new CommandLine(new WetmilCommand()).execute(args);
   }
 

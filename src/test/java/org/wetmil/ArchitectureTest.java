@@ -1,0 +1,142 @@
+package org.wetmil;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludePackageInfos;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** One arrow down the rooms, and each outside library behind one door. */
+@AnalyzeClasses(
+    packages = "org.wetmil",
+    importOptions = {DoNotIncludeTests.class, DoNotIncludePackageInfos.class})
+class ArchitectureTest {
+
+  /** From the door down: a room may use those of the floors below it, never above or beside it. */
+  private static final List<List<String>> FLOORS =
+      List.of(
+          List.of("cli"),
+          List.of("jobs"),
+          List.of("workbook"),
+          List.of("checks"),
+          List.of("reconcile", "audit"),
+          List.of("estimate"),
+          List.of("catalogue"),
+          List.of("trade", "measure", "ledger"),
+          List.of("formula"),
+          List.of("quantity"));
+
+  /**
+   * Rooms that have no class yet. A rule about an empty room would fail, as a rule that examines
+   * nothing should; take a room off this list with its first class, and the list away with the
+   * last.
+   */
+  private static final Set<String> EMPTY_SO_FAR =
+      Set.of(
+          "jobs",
+          "workbook",
+          "checks",
+          "reconcile",
+          "audit",
+          "estimate",
+          "catalogue",
+          "trade",
+          "measure",
+          "ledger",
+          "formula",
+          "quantity");
+
+  @ArchTest static final ArchRule roomsUseOnlyTheRoomsBelowThem = oneArrowDown();
+
+  @ArchTest
+  static final ArchRule onlyTheWorkbookRoomUsesTheSpreadsheetLibrary =
+      onlyRoom(
+          "workbook",
+          "org.apache.poi..",
+          "org.apache.xmlbeans..",
+          "org.openxmlformats..",
+          "com.microsoft..");
+
+  @ArchTest
+  static final ArchRule onlyTheLedgerRoomUsesTheCsvLibrary =
+      onlyRoom("ledger", "org.apache.commons.csv..");
+
+  @ArchTest
+  static final ArchRule onlyTheCliRoomUsesTheCommandLineLibrary = onlyRoom("cli", "picocli..");
+
+  @ArchTest
+  static final ArchRule onlyTheCliRoomPrints =
+      noClasses().that().resideOutsideOfPackage(inside("cli")).should(ACCESS_STANDARD_STREAMS);
+
+  @ArchTest
+  static final ArchRule onlyMainEndsTheProcess =
+      classes().that(endTheProcess()).should().be(Main.class);
+
+  private static LayeredArchitecture oneArrowDown() {
+    LayeredArchitecture arrow =
+        layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("Main")
+            .definedBy("org.wetmil")
+            .whereLayer("Main")
+            .mayNotBeAccessedByAnyLayer();
+    List<String> above = new ArrayList<>(List.of("Main"));
+    for (List<String> floor : FLOORS) {
+      for (String room : floor) {
+        arrow =
+            (EMPTY_SO_FAR.contains(room) ? arrow.optionalLayer(room) : arrow.layer(room))
+                .definedBy(inside(room))
+                .whereLayer(room)
+                .mayOnlyBeAccessedByLayers(above.toArray(String[]::new));
+      }
+      above.addAll(floor);
+    }
+    return arrow.ensureAllClassesAreContainedInArchitecture();
+  }
+
+  /** Asks the users of a library where they live, so that a rule without any user fails. */
+  private static ArchRule onlyRoom(String room, String... library) {
+    return classes()
+        .that(use("use " + String.join(", ", library), resideInAnyPackage(library)))
+        .should()
+        .resideInAPackage(inside(room))
+        .allowEmptyShould(EMPTY_SO_FAR.contains(room));
+  }
+
+  private static DescribedPredicate<JavaClass> use(
+      String description, DescribedPredicate<JavaClass> used) {
+    return DescribedPredicate.describe(
+        description,
+        user ->
+            user.getDirectDependenciesFromSelf().stream()
+                .anyMatch(dependency -> used.test(dependency.getTargetClass())));
+  }
+
+  private static DescribedPredicate<JavaClass> endTheProcess() {
+    return DescribedPredicate.describe(
+        "end the process",
+        caller ->
+            caller.getMethodCallsFromSelf().stream()
+                .anyMatch(
+                    call ->
+                        Set.of("exit", "halt").contains(call.getName())
+                            && (call.getTargetOwner().isEquivalentTo(System.class)
+                                || call.getTargetOwner().isEquivalentTo(Runtime.class))));
+  }
+
+  private static String inside(String room) {
+    return "org.wetmil." + room + "..";
+  }
+}
