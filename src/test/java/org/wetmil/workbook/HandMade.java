@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -90,6 +91,16 @@ public final class HandMade {
     return this;
   }
 
+  /** The names of all parts. */
+  public List<String> names() {
+    return List.copyOf(parts.keySet());
+  }
+
+  /** The text of a part. */
+  public String text(String name) {
+    return new String(parts.get(name), StandardCharsets.UTF_8);
+  }
+
   /** Leaves a part out. */
   public HandMade without(String name) {
     parts.remove(name);
@@ -98,7 +109,7 @@ public final class HandMade {
 
   /** Replaces text within a part. */
   public HandMade replace(String name, String old, String with) {
-    String text = new String(parts.get(name), StandardCharsets.UTF_8);
+    String text = text(name);
     if (!text.contains(old)) {
       throw new IllegalArgumentException(name + " does not contain " + old);
     }
