@@ -52,6 +52,9 @@ public final class LengthText {
     if (Plain.isNotKnown(text)) {
       return new Typed.NotKnown();
     }
+    if (Plain.isTooLong(text)) {
+      return new Typed.Refused(raw, EXPECTED);
+    }
     boolean isNegative = text.startsWith("-");
     String size = isNegative || text.startsWith("+") ? text.substring(1).strip() : text;
 

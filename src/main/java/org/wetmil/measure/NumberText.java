@@ -32,7 +32,7 @@ public final class NumberText {
       return new Typed.NotKnown();
     }
     Matcher number = NUMBER.matcher(text);
-    if (!number.matches()) {
+    if (Plain.isTooLong(text) || !number.matches()) {
       return new Typed.Refused(raw, EXPECTED);
     }
     OptionalDouble size = Digits.read(number.group(2), columnMark);

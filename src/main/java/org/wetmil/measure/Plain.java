@@ -10,6 +10,9 @@ final class Plain {
   private static final Set<String> NOT_KNOWN =
       Set.of("", "-", "--", "---", "?", "n/a", "na", "n.a.", "tbd", "tba", "unknown");
 
+  /** No number is longer; a remark pasted into the cell is not worth taking apart. */
+  private static final int LONGEST = 64;
+
   private Plain() {}
 
   /** Every space becomes a single plain one, every dash a hyphen, every quote straight. */
@@ -21,6 +24,10 @@ final class Plain {
             .replaceAll("[\\u2018-\\u201B\\u2032\\u00B4`]", "'")
             .replaceAll("[\\u201C-\\u201F\\u2033]|''", "\"")
             .strip();
+  }
+
+  static boolean isTooLong(String text) {
+    return text.length() > LONGEST;
   }
 
   static boolean isNotKnown(String text) {

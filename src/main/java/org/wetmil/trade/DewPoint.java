@@ -21,10 +21,10 @@ public final class DewPoint {
    */
   public static double celsius(double airC, double humidityPercent) {
     Require.between("airC", airC, -45, 60);
-    double g = Math.log(Require.share("humidityPercent / 100", humidityPercent / 100));
+    Require.share("humidityPercent / 100", humidityPercent / 100);
     double a = Constants.MAGNUS_A.value();
     double b = Constants.MAGNUS_B_C.value();
-    g += a * airC / (b + airC);
+    double g = Math.log(humidityPercent / 100) + a * airC / (b + airC);
     return b * g / (a - g);
   }
 

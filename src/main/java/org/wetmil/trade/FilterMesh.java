@@ -44,8 +44,8 @@ public enum FilterMesh {
    * @return the mesh, or empty when even the finest is too coarse
    */
   public static Optional<FilterMesh> coarsestFor(double orificeThou) {
-    double orificeMicron =
-        Unit.THOU.to(Unit.MICROMETRE, Require.positive("orificeThou", orificeThou));
+    Require.positive("orificeThou", orificeThou);
+    double orificeMicron = Unit.THOU.to(Unit.MICROMETRE, orificeThou);
     double mostMicron = Constants.FILTER_OPENING_SHARE.value() * orificeMicron;
     return Arrays.stream(values())
         .filter(mesh -> mesh.openingMicron <= mostMicron)

@@ -4,36 +4,35 @@ package org.wetmil.trade;
 final class Require {
   private Require() {}
 
-  static double positive(String name, double value) {
-    return within(name, value, value > 0 && Double.isFinite(value), "finite and above 0");
+  static void positive(String name, double value) {
+    within(name, value, value > 0 && Double.isFinite(value), "finite and above 0");
   }
 
-  static double notNegative(String name, double value) {
-    return within(name, value, value >= 0 && Double.isFinite(value), "finite and at least 0");
+  static void notNegative(String name, double value) {
+    within(name, value, value >= 0 && Double.isFinite(value), "finite and at least 0");
   }
 
-  static double finite(String name, double value) {
-    return within(name, value, Double.isFinite(value), "finite");
+  static void finite(String name, double value) {
+    within(name, value, Double.isFinite(value), "finite");
   }
 
   /** A share above 0 and at most 1: solids, stick, hit, transfer efficiency. */
-  static double share(String name, double value) {
-    return within(name, value, value > 0 && value <= 1, "above 0 and at most 1");
+  static void share(String name, double value) {
+    within(name, value, value > 0 && value <= 1, "above 0 and at most 1");
   }
 
   /** A share of at least 0 and below 1: overlap, waste. */
-  static double loss(String name, double value) {
-    return within(name, value, value >= 0 && value < 1, "at least 0 and below 1");
+  static void loss(String name, double value) {
+    within(name, value, value >= 0 && value < 1, "at least 0 and below 1");
   }
 
-  static double between(String name, double value, double least, double most) {
-    return within(name, value, value >= least && value <= most, least + " to " + most);
+  static void between(String name, double value, double least, double most) {
+    within(name, value, value >= least && value <= most, least + " to " + most);
   }
 
-  private static double within(String name, double value, boolean holds, String range) {
+  private static void within(String name, double value, boolean holds, String range) {
     if (!holds) {
       throw new IllegalArgumentException(name + " must be " + range + ", but is " + value);
     }
-    return value;
   }
 }

@@ -17,6 +17,9 @@ public record TipCode(int fanDigit, int orificeThou) {
   /** A fan of 48 in; a wider one is taken as a slip of the keys, 5170 for 517 (house). */
   public static final int WIDEST_FAN_DIGIT = 24;
 
+  /** What is longer is a remark, of which a sentence quotes only the beginning. */
+  private static final int LONGEST = 40;
+
   private static final Pattern CODE = Pattern.compile("(\\d{1,2}) ?- ?(\\d{2})|(\\d+)(?:[.,]0+)?");
   private static final Pattern SEVERAL = Pattern.compile("\\d{3,4}(\\D+\\d{3,4})+");
   private static final Pattern INCHES = Pattern.compile("0?[.,]0?\\d{2}( ?(in|\"))?");
@@ -109,6 +112,9 @@ public record TipCode(int fanDigit, int orificeThou) {
     if (text.isEmpty()) {
       return refuse(raw, Reason.EMPTY);
     }
+    if (text.length() > LONGEST) {
+      return refuse(raw, Reason.NOT_A_CODE);
+    }
     Matcher code = CODE.matcher(text);
     if (code.matches()) {
       return code.group(3) == null
@@ -155,8 +161,11 @@ public record TipCode(int fanDigit, int orificeThou) {
   }
 
   private static Refused refuse(String raw, Reason reason) {
-    String shown = raw == null ? "" : raw;
-    return new Refused(shown, reason, reason.sentence(shown.strip()));
+    String whole = raw == null ? "" : raw;
+    String text = whole.strip();
+    boolean isLong = text.length() > LONGEST;
+    return new Refused(
+        whole, reason, reason.sentence(isLong ? text.substring(0, LONGEST) + "..." : text));
   }
 
   /** Dashes to hyphens, every kind of space to one plain space, none at the ends. */

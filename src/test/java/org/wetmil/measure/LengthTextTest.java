@@ -114,9 +114,31 @@ class LengthTextTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "12 x 8", "12' x 8'", "12'8'", "12 ft2", "9 m²", "61/2\"", "6 5/4\"", "6.5 1/2\"", "1/0 in",
-        "3 m 81 cm", "12 6", "about 12", "12'6\"7", "(12)", "12''6", "12..5", "5-17", "12 yards 2",
-        "twelve", "1/2/3", "12' 6 ft", "'", "\"", "."
+        "12 x 8",
+        "12' x 8'",
+        "12'8'",
+        "12 ft2",
+        "9 m²",
+        "61/2\"",
+        "6 5/4\"",
+        "6 4/4\"",
+        "6.5 1/2\"",
+        "1/0 in",
+        "3 m 81 cm",
+        "12 6",
+        "about 12",
+        "12'6\"7",
+        "(12)",
+        "12''6",
+        "12..5",
+        "5-17",
+        "12 yards 2",
+        "twelve",
+        "1/2/3",
+        "12' 6 ft",
+        "'",
+        "\"",
+        "."
       })
   void whatIsNoLengthIsRefusedWithTheTextAsTyped(String text) {
     assertThat(LengthText.read(text, UNKNOWN))
@@ -135,6 +157,12 @@ class LengthTextTest {
         .isInstanceOfSatisfying(
             Typed.Refused.class,
             refused -> assertThat(refused.expected()).startsWith("whole feet and then inches"));
+  }
+
+  @Test
+  void aLongRemarkIsRefusedAndNotTakenApart() {
+    assertThat(LengthText.read("1'".repeat(20_000), UNKNOWN)).isInstanceOf(Typed.Refused.class);
+    assertThat(LengthText.read("1".repeat(30_000), UNKNOWN)).isInstanceOf(Typed.Refused.class);
   }
 
   @Test

@@ -54,6 +54,9 @@ class NumberTextTest {
         "9m2 | 9 | SQUARE_METRE",
         "4318 SF | 4318 | SQUARE_FOOT",
         "4,318 sq. ft. | 4318 | SQUARE_FOOT",
+        "4318 square feet | 4318 | SQUARE_FOOT",
+        "401 Sq. M. | 401 | SQUARE_METRE",
+        "120 lin. ft. | 120 | FOOT",
         "36 % | 36 | PERCENT",
         "36% | 36 | PERCENT",
         "2000 psi | 2000 | PSI",
@@ -98,6 +101,12 @@ class NumberTextTest {
               assertThat(refused.raw()).isEqualTo(text);
               assertThat(refused.expected()).startsWith("a number");
             });
+  }
+
+  @Test
+  void aLongRemarkIsRefusedAndNotTakenApart() {
+    assertThat(NumberText.read("1".repeat(30_000), UNKNOWN)).isInstanceOf(Typed.Refused.class);
+    assertThat(DecimalMark.seenIn(List.of("1,234".repeat(6000)))).isEqualTo(UNKNOWN);
   }
 
   @Test

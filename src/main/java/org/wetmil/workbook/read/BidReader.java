@@ -53,6 +53,11 @@ public final class BidReader {
     this.grids = new GridReader(workbook, marks, missing);
   }
 
+  /** Reads a workbook in the usual way. */
+  public static ReadWorkbook read(Path file) {
+    return read(file, ReadOptions.USUAL);
+  }
+
   /**
    * Reads a workbook.
    *

@@ -37,27 +37,24 @@ final class BidSheetReader {
 
   Result read(List<BidTable> tables, Optional<UnitSystem> settings, Set<Integer> ourColumns) {
     SheetUnits units = SheetUnits.of(grid, tables, settings, remarks);
-    List<List<Integer>> lineRows = new ArrayList<>();
-    List<Integer> lastRows = new ArrayList<>();
-    List<Integer> free = new ArrayList<>();
     for (BidTable table : tables) {
-      List<Integer> rowsOfTable = readTable(table, units);
-      lineRows.add(rowsOfTable);
-      int last =
-          table.excelTable().isPresent()
-              ? table.lastRow()
-              : rowsOfTable.isEmpty() ? table.firstRow() : rowsOfTable.get(rowsOfTable.size() - 1);
-      lastRows.add(last);
-      free.add(FreeColumns.first(grid, table, last, remarks));
-    }
-    List<Integer> starts = FreeColumns.aligned(tables, lastRows, free);
-    for (int i = 0; i < tables.size(); i++) {
-      layouts.add(layout(tables.get(i), lastRows.get(i), lineRows.get(i), starts.get(i)));
+      List<Integer> lineRows = readTable(table, units);
+      int last = lastRow(table, lineRows);
+      int free = FreeColumns.first(grid, table, last, remarks);
+      layouts.add(layout(table, last, lineRows, free));
     }
     remarkHidden();
     BidSheet sheet = new BidSheet(grid.sheet(), units.system(), units.stated(), columnUnits, lines);
     return new Result(
         sheet, new SheetLayout(grid.sheet(), units.system(), layouts, ourColumns), rows);
+  }
+
+  /** An Excel table goes on to its end; any other ends with its last line. */
+  private static int lastRow(BidTable table, List<Integer> lineRows) {
+    if (table.excelTable().isPresent()) {
+      return table.lastRow();
+    }
+    return lineRows.isEmpty() ? table.firstRow() : lineRows.get(lineRows.size() - 1);
   }
 
   private List<Integer> readTable(BidTable table, SheetUnits units) {

@@ -1,8 +1,6 @@
 package org.wetmil.workbook.read;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridRow;
@@ -34,27 +32,5 @@ final class FreeColumns {
             "The filled columns begin at column %s, to the right of what stands beside the table."
                 .formatted(CellAddress.letters(note.column() + 1))));
     return note.column() + 1;
-  }
-
-  /**
-   * One place for all tables of a sheet that stand above one another; those side by side follow
-   * each other.
-   */
-  static List<Integer> aligned(List<BidTable> tables, List<Integer> lastRows, List<Integer> free) {
-    int common = free.stream().mapToInt(Integer::intValue).max().orElse(0);
-    List<Integer> starts = new ArrayList<>();
-    for (int i = 0; i < tables.size(); i++) {
-      int start = common;
-      for (int j = 0; j < i; j++) {
-        boolean beside =
-            tables.get(j).block().firstRow() <= lastRows.get(i)
-                && tables.get(i).block().firstRow() <= lastRows.get(j);
-        if (beside) {
-          start = Math.max(start, starts.get(j) + FilledColumn.values().length);
-        }
-      }
-      starts.add(start);
-    }
-    return starts;
   }
 }

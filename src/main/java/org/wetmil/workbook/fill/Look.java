@@ -1,0 +1,217 @@
+package org.wetmil.workbook.fill;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * The look of everything that Wetmil writes: ink on paper, one dark tone for headings and one pale
+ * tone for what is filled, both far enough apart to read in grey. Each style is made once.
+ */
+public final class Look {
+  private static final byte[] SLATE = rgb(0x2B, 0x3A, 0x42);
+  private static final byte[] MIST = rgb(0xEC, 0xF1, 0xF2);
+  private static final byte[] LINE = rgb(0xB8, 0xC4, 0xC8);
+  private static final byte[] WHITE = rgb(0xFF, 0xFF, 0xFF);
+
+  private final XSSFWorkbook workbook;
+  private final Map<String, XSSFCellStyle> made = new HashMap<>();
+
+  public Look(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+  }
+
+  /** The heading of a column that Wetmil fills or of a list. */
+  public XSSFCellStyle heading() {
+    return style(
+        "heading",
+        style -> {
+          style.setFont(font(true, 0, WHITE));
+          fill(style, SLATE);
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+          edge(style);
+        });
+  }
+
+  /** A filled number with so many decimals. */
+  public XSSFCellStyle filled(int decimals, boolean choice) {
+    return style(
+        "filled " + decimals + choice,
+        style -> {
+          style.setFont(font(choice, 0, null));
+          fill(style, MIST);
+          format(style, decimals);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          edge(style);
+        });
+  }
+
+  /** Filled words, on several lines where they are long. */
+  public XSSFCellStyle filledText(boolean wrap) {
+    return style(
+        "filled text " + wrap,
+        style -> {
+          fill(style, MIST);
+          style.setWrapText(wrap);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          edge(style);
+        });
+  }
+
+  /** The title of a page. */
+  public XSSFCellStyle title() {
+    return style("title", style -> style.setFont(font(true, 6, SLATE)));
+  }
+
+  /** The title of a block on a page. */
+  public XSSFCellStyle block() {
+    return style(
+        "block",
+        style -> {
+          style.setFont(font(true, 2, SLATE));
+          style.setBorderBottom(BorderStyle.MEDIUM);
+          style.setBottomBorderColor(new XSSFColor(SLATE));
+        });
+  }
+
+  /** A word or figure to be read from two metres. */
+  XSSFCellStyle poster() {
+    return style(
+        "poster",
+        style -> {
+          style.setFont(font(true, 15, null));
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** Words and figures to be read at arm's length. */
+  XSSFCellStyle large(boolean bold) {
+    return style(
+        "large " + bold,
+        style -> {
+          style.setFont(font(bold, 5, null));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** A sentence with a line above and below. */
+  XSSFCellStyle boxed() {
+    return style(
+        "boxed",
+        style -> {
+          style.setFont(font(false, 3, null));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+          style.setBorderTop(BorderStyle.THIN);
+          style.setBorderBottom(BorderStyle.THIN);
+        });
+  }
+
+  /** Words in a list or on a page. */
+  public XSSFCellStyle text(boolean wrap) {
+    return style(
+        "text " + wrap,
+        style -> {
+          style.setWrapText(wrap);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** Words that stand out. */
+  public XSSFCellStyle strong() {
+    return style(
+        "strong",
+        style -> {
+          style.setFont(font(true, 0, null));
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A number in a list or on a page. */
+  public XSSFCellStyle number(int decimals) {
+    return style(
+        "number " + decimals,
+        style -> {
+          format(style, decimals);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A number shown as it is, without rounding what is seen. */
+  public XSSFCellStyle plain() {
+    return style(
+        "plain",
+        style -> {
+          style.setAlignment(HorizontalAlignment.RIGHT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A link to another cell. */
+  public XSSFCellStyle link() {
+    return style(
+        "link",
+        style -> {
+          XSSFFont font = font(false, 0, SLATE);
+          font.setUnderline(Font.U_SINGLE);
+          style.setFont(font);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  private XSSFCellStyle style(String name, Consumer<XSSFCellStyle> shape) {
+    return made.computeIfAbsent(
+        name,
+        key -> {
+          XSSFCellStyle style = workbook.createCellStyle();
+          shape.accept(style);
+          return style;
+        });
+  }
+
+  /** The workbook's own font, larger by so many points. */
+  private XSSFFont font(boolean bold, int larger, byte[] colour) {
+    XSSFFont own = workbook.getFontAt(0);
+    XSSFFont font = workbook.createFont();
+    font.setFontName(own.getFontName());
+    font.setFontHeight(own.getFontHeightInPoints() + larger);
+    font.setBold(bold);
+    if (colour != null) {
+      font.setColor(new XSSFColor(colour));
+    }
+    return font;
+  }
+
+  private void format(XSSFCellStyle style, int decimals) {
+    String code = decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
+    style.setDataFormat(workbook.createDataFormat().getFormat(code));
+  }
+
+  private static void fill(XSSFCellStyle style, byte[] colour) {
+    style.setFillForegroundColor(new XSSFColor(colour));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+  }
+
+  private static void edge(XSSFCellStyle style) {
+    XSSFColor line = new XSSFColor(LINE);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBottomBorderColor(line);
+    style.setBorderRight(BorderStyle.THIN);
+    style.setRightBorderColor(line);
+  }
+
+  private static byte[] rgb(int red, int green, int blue) {
+    return new byte[] {(byte) red, (byte) green, (byte) blue};
+  }
+}

@@ -1,0 +1,106 @@
+package org.wetmil.workbook.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.wetmil.checks.Finding;
+import org.wetmil.estimate.Figure;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+import org.wetmil.formula.Place;
+import org.wetmil.workbook.copy.AddedCell;
+import org.wetmil.workbook.copy.CellContent;
+import org.wetmil.workbook.copy.RowAdditions;
+
+/** The filled cells of each row of one bid sheet, made when the row is written. */
+final class RowCells implements RowAdditions {
+  private final SheetPlan plan;
+  private final BasisBook basis;
+  private final Map<Integer, List<Finding>> findings;
+  private final int heading;
+  private final int[][] styles = new int[FilledColumn.values().length][2];
+  private final int text;
+  private final int findingText;
+
+  /**
+   * @param findings findings of each row, by the row from 1
+   */
+  RowCells(SheetPlan plan, BasisBook basis, Map<Integer, List<Finding>> findings, Look look) {
+    this.plan = plan;
+    this.basis = basis;
+    this.findings = findings;
+    this.heading = look.heading().getIndex();
+    this.text = look.filledText(false).getIndex();
+    this.findingText = look.filledText(true).getIndex();
+    for (FilledColumn column : FilledColumn.values()) {
+      int decimals = column.decimals(plan.system());
+      boolean code = column == FilledColumn.TIP_CODE;
+      styles[column.ordinal()][0] = look.filled(decimals, code).getIndex();
+      styles[column.ordinal()][1] = look.filled(decimals, true).getIndex();
+    }
+  }
+
+  @Override
+  public List<AddedCell> forRow(int row) {
+    List<AddedCell> cells = new ArrayList<>();
+    for (SheetPlan.Block block : plan.blocks()) {
+      if (row == block.table().headingRow()) {
+        for (FilledColumn column : FilledColumn.values()) {
+          cells.add(
+              new AddedCell(
+                  block.column(column),
+                  heading,
+                  new CellContent.Text(column.heading(plan.system()))));
+        }
+      }
+    }
+    FilledLine line = plan.lineAt(row);
+    if (line != null) {
+      SheetPlan.Block block = plan.blockOf(row);
+      Function<Place, String> names = new CellNames(block, basis, row + 1);
+      for (FilledColumn column : FilledColumn.values()) {
+        cells.add(cell(line, column, block.column(column), names, row));
+      }
+    }
+    return cells;
+  }
+
+  private AddedCell cell(
+      FilledLine line, FilledColumn column, int at, Function<Place, String> names, int row) {
+    if (column == FilledColumn.FINDINGS) {
+      return new AddedCell(at, findingText, new CellContent.Text(findings(row)));
+    }
+    Figure figure = line.figures().getOrDefault(column, new Figure.Empty());
+    int style = styles[column.ordinal()][0];
+    if (figure instanceof Figure.Live live) {
+      double value = live.formula().value();
+      if (!Double.isFinite(value)) {
+        return new AddedCell(at, style, new CellContent.Text(""));
+      }
+      return new AddedCell(
+          at,
+          style,
+          new CellContent.Formula(live.formula().print(names), new CellContent.Num(value)));
+    }
+    if (figure instanceof Figure.Choice choice) {
+      return new AddedCell(at, style, new CellContent.Num(choice.number()));
+    }
+    String word = figure instanceof Figure.Word said ? said.text() : "";
+    return new AddedCell(at, text, new CellContent.Text(Texts.fitting(word)));
+  }
+
+  private String findings(int row) {
+    List<String> lines =
+        findings.getOrDefault(row + 1, List.of()).stream().map(RowCells::line).toList();
+    return Texts.lines(lines);
+  }
+
+  /**
+   * A finding as the row shows it: begun by the name of its column, which the marking looks for.
+   */
+  static String line(Finding finding) {
+    String column = finding.spot().column() == null ? "Line" : finding.spot().column().heading();
+    return column + ": " + finding.message();
+  }
+}
