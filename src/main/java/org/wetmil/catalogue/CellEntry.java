@@ -95,7 +95,8 @@ final class CellEntry {
 
   /** A cell whose text is taken as it stands. */
   Entry text(StatedRow stated, StatedRow.StatedCell cell, String text) {
-    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), Unit.ONE, Double.NaN);
+    Unit unit = cell.unit() == null ? Unit.ONE : cell.unit();
+    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), unit, Double.NaN);
     return new Entry(text, Double.NaN, Quantity.TEXT, Kind.YOURS, "your sheet", origin);
   }
 
