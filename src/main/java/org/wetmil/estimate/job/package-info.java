@@ -1,0 +1,5 @@
+/**
+ * What the lines of a bid come to as a job: person-hours and days, containers to order, and the
+ * price.
+ */
+package org.wetmil.estimate.job;
