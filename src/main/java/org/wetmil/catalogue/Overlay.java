@@ -48,7 +48,9 @@ final class Overlay {
       Entry below = under.isPresent() ? under.get().entries().get(i) : blank(field);
       StatedRow.StatedCell cell = stated.cells().get(field.heading());
       boolean states = cell != null && !cell.raw().isBlank();
-      entries.add(states && !isFixed(i, field) ? entry(stated, field, below, cell) : below);
+      // the name itself was looked up above; a range of its row says nothing about it
+      boolean taken = states && i > 0 && !isFixed(field);
+      entries.add(taken ? entry(stated, field, below, cell) : below);
     }
     String own = which.isList() ? name.raw() + " #" + stated.row() : name.raw().strip();
     entries.set(0, text(stated, name, spec.fields().get(0)));
@@ -60,8 +62,8 @@ final class Overlay {
   }
 
   /** A table by row keeps what a value measures; only the value itself can be stated. */
-  private boolean isFixed(int i, Field field) {
-    return i > 0 && spec.isByRow() && field.quantity() != null;
+  private boolean isFixed(Field field) {
+    return spec.isByRow() && field.quantity() != null;
   }
 
   /** The row whose figures fill what the stated row leaves blank. */
