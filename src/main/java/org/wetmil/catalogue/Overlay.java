@@ -32,6 +32,7 @@ final class Overlay {
   private Optional<Row> merge(StatedRow stated) {
     StatedRow.StatedCell name = stated.cells().get(spec.fields().get(0).heading());
     if (name == null || name.raw().isBlank()) {
+      nameless(stated);
       return Optional.empty();
     }
     Optional<Row> under = under(stated, name);
@@ -59,6 +60,14 @@ final class Overlay {
     }
     return Optional.of(
         new Row(spec, under.isPresent() && spec.isByRow() ? under.get().name() : own, entries));
+  }
+
+  /** A row that says something but not of what is not passed over in silence. */
+  private void nameless(StatedRow stated) {
+    stated.cells().values().stream()
+        .filter(cell -> !cell.raw().isBlank())
+        .findFirst()
+        .ifPresent(cell -> problem(stated, cell, spec.fields().get(0).heading() + " beside it"));
   }
 
   /** A table by row keeps what a value measures; only the value itself can be stated. */
@@ -108,6 +117,8 @@ final class Overlay {
                   "Band",
                   "Trigger share");
           case TEXTURES -> List.of("Roughness");
+          case SHAPES -> List.of("Factor", "Counts");
+          case OPENING_KINDS -> List.of("Role");
           case CONDITIONS -> List.of("Preparation", "State");
           default -> List.of();
         };
@@ -211,7 +222,8 @@ final class Overlay {
   }
 
   private Entry text(StatedRow stated, StatedRow.StatedCell cell, Field field) {
-    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), Unit.ONE, Double.NaN);
+    Unit unit = cell.unit() == null ? Unit.ONE : cell.unit();
+    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), unit, Double.NaN);
     Quantity quantity = field.quantity() == null ? Quantity.TEXT : field.quantity();
     return new Entry(cell.raw().strip(), Double.NaN, quantity, Kind.YOURS, "your sheet", origin);
   }

@@ -1,5 +1,6 @@
 package org.wetmil.estimate;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,7 +14,8 @@ public final class Estimator {
   private final Bid bid;
   private final Catalogue catalogue;
   private final boolean followsPlanned;
-  private final boolean deductsOpenings;
+  private final List<List<Work>> works;
+  private final Openings openings;
   private final Map<FlowKey, GunFlow> flows = new ConcurrentHashMap<>();
 
   /** What the flow at the gun depends on besides the orifice. */
@@ -24,25 +26,32 @@ public final class Estimator {
     this.bid = bid;
     this.catalogue = bid.catalogue();
     this.followsPlanned = catalogue.text(Setting.FIGURES_FOLLOW).equals("Planned");
-    this.deductsOpenings = !catalogue.text(Setting.MEASURING_RULE).equals("Solid");
+    this.works =
+        bid.sheets().stream()
+            .map(sheet -> sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList())
+            .toList();
+    this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
 
   /** Fills every line of a bid. */
   public static FilledBid fill(Bid bid) {
     Estimator estimator = new Estimator(bid);
-    return new FilledBid(bid, bid.sheets().stream().map(estimator::fill).toList());
+    List<FilledBid.FilledSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < bid.sheets().size(); i++) {
+      sheets.add(estimator.fill(bid.sheets().get(i), estimator.works.get(i)));
+    }
+    return new FilledBid(bid, sheets);
   }
 
-  private FilledBid.FilledSheet fill(BidSheet sheet) {
-    List<Work> works = sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList();
-    Rooms rooms = new Rooms(works);
-    return new FilledBid.FilledSheet(sheet, works.stream().map(work -> fill(work, rooms)).toList());
+  private FilledBid.FilledSheet fill(BidSheet sheet, List<Work> lines) {
+    Rooms rooms = new Rooms(lines);
+    return new FilledBid.FilledSheet(sheet, lines.stream().map(work -> fill(work, rooms)).toList());
   }
 
   private FilledLine fill(Work work, Rooms rooms) {
     Terms terms = new Terms(work.line(), catalogue, bid.system());
     Figures figures = new Figures(catalogue, work, terms);
-    Area area = work.surface() == null ? null : Area.of(work, terms, deductsOpenings);
+    Area area = work.surface() == null ? null : Area.of(work, terms, catalogue, openings);
     if (area == null || work.coating() == null) {
       return new FilledLine(
           work, area, null, null, Double.NaN, null, null, null, figures.incomplete(area));

@@ -1,11 +1,11 @@
-package org.wetmil.estimate.job;
+package org.wetmil.estimate.price;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import org.wetmil.estimate.job.CostItem.Kind;
+import org.wetmil.estimate.price.CostItem.Kind;
 
 /**
  * A price with all its parts. Parts are rounded to the smallest amount of the terms before they are

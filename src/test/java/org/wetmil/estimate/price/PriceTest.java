@@ -1,10 +1,10 @@
-package org.wetmil.estimate.job;
+package org.wetmil.estimate.price;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.wetmil.estimate.job.PriceTerms.ProfitAs.MARGIN;
-import static org.wetmil.estimate.job.PriceTerms.ProfitAs.MARK_UP;
-import static org.wetmil.estimate.job.PriceTerms.ProfitAs.MARK_UP_ON_DIRECT;
+import static org.wetmil.estimate.price.PriceTerms.ProfitAs.MARGIN;
+import static org.wetmil.estimate.price.PriceTerms.ProfitAs.MARK_UP;
+import static org.wetmil.estimate.price.PriceTerms.ProfitAs.MARK_UP_ON_DIRECT;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wetmil.Published;
 import org.wetmil.estimate.Bids;
-import org.wetmil.estimate.job.CostItem.Kind;
-import org.wetmil.estimate.job.PriceTerms.TaxAs;
+import org.wetmil.estimate.price.CostItem.Kind;
+import org.wetmil.estimate.price.PriceTerms.TaxAs;
 
 class PriceTest {
 

@@ -1,4 +1,4 @@
-package org.wetmil.estimate.job;
+package org.wetmil.estimate.price;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;

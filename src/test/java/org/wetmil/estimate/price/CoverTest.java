@@ -1,4 +1,4 @@
-package org.wetmil.estimate.job;
+package org.wetmil.estimate.price;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.wetmil.estimate.job;
+package org.wetmil.estimate.price;
 
 import java.math.BigDecimal;
 import java.util.Objects;
@@ -28,7 +28,7 @@ public record CostItem(Kind kind, String title, BigDecimal quantity, BigDecimal 
   }
 
   /** A stated amount. */
-  static CostItem of(Kind kind, String title, BigDecimal amount) {
+  public static CostItem of(Kind kind, String title, BigDecimal amount) {
     return new CostItem(kind, title, BigDecimal.ONE, amount);
   }
 }
