@@ -49,6 +49,7 @@ public enum Setting {
   SURFACE_TEMPERATURE("Surface temperature"),
   HUMIDITY("Humidity"),
   DEW_POINT_MARGIN("Dew point margin"),
+  CREW_LANGUAGE("Crew language"),
   SHOW_MEASURING("Show measuring"),
   ROLLING_SHUTTER("Rolling shutter"),
   RUNNING_GIRTH("Running girth"),
