@@ -109,7 +109,7 @@ final class TipChecks {
 
   private static Optional<Fault> finerFilter(Line line) {
     return line.recommended()
-        .filter(Setup::belowUsual)
+        .filter(setup -> line.isMeasured() && setup.belowUsual())
         .map(
             setup -> {
               String measured = line.say(Quantity.ORIFICE, setup.tip().orificeThou());

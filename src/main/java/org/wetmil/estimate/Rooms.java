@@ -11,11 +11,12 @@ import org.wetmil.catalogue.Names;
  * Whose floor is covered where: the floor of a room counts once, on its first walls or ceiling
  * line, at the length and width of the room's first line that states both.
  */
-final class Rooms {
+public final class Rooms {
   private final Map<String, BidLine> sized = new HashMap<>();
   private final Map<Object, BidLine> covers = new HashMap<>();
 
-  Rooms(List<Work> works) {
+  /** Looks through the lines of one sheet. */
+  public Rooms(List<Work> works) {
     Set<String> covered = new HashSet<>();
     for (Work work : works) {
       BidLine line = work.line();
@@ -34,12 +35,12 @@ final class Rooms {
   }
 
   /** Whether the floor of the room is covered on this line. */
-  boolean isCoveredOn(BidLine line) {
+  public boolean isCoveredOn(BidLine line) {
     return covers.containsKey(place(line));
   }
 
   /** The line that sizes the floor covered on this one; null when no line of the room does. */
-  BidLine floorOf(BidLine line) {
+  public BidLine floorOf(BidLine line) {
     return covers.get(place(line));
   }
 
