@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Setup;
 import org.wetmil.quantity.Quantity;
 
@@ -105,6 +104,15 @@ final class PressureChecks {
     return isSprayable(line, line.number(PRESSURE));
   }
 
+  /** The pressure that the line states, else the one set: at the gun if that is where it counts. */
+  private static double sprayedPsi(Line line) {
+    return isAtGun(line) ? line.number(PRESSURE) : line.filled().setPsi();
+  }
+
+  private static boolean isAtGun(Line line) {
+    return isStated(line) && line.filled().line().pressureAtGun();
+  }
+
   private static Optional<Fault> overRating(Line line) {
     if (!line.isSetUp() || line.sprayer() == null) {
       return Optional.empty();
@@ -112,7 +120,7 @@ final class PressureChecks {
     double wanted = isStated(line) ? line.number(PRESSURE) : line.coating().usualPsi();
     double rating = line.sprayer().greatestPsi();
     if (!(wanted > rating)) {
-      return Optional.empty();
+      return isAtGun(line) ? beyondHose(line, wanted, rating) : Optional.empty();
     }
     Say.Pair said = line.pair(Quantity.PRESSURE, wanted, rating);
     return line.found(
@@ -127,14 +135,34 @@ final class PressureChecks {
                 line.sprayer().name()));
   }
 
+  /** A pressure wanted at the gun, which with the loss in the hose is over the rating. */
+  private static Optional<Fault> beyondHose(Line line, double wanted, double rating) {
+    return line.setups().stream()
+        .filter(setup -> setup.gun().gunPsi() < wanted * (1 - 1e-9))
+        .findFirst()
+        .map(
+            setup -> {
+              Say.Pair said = line.pair(Quantity.PRESSURE, setup.gun().gunPsi(), wanted);
+              return line.fault(
+                  PRESSURE,
+                  said.measured(),
+                  said.limit(),
+                  "The %s that %s is rated for leaves %s at the gun and not %s; ask for less there."
+                      .formatted(
+                          line.say(Quantity.PRESSURE, rating),
+                          line.sprayer().name(),
+                          said.measured(),
+                          said.limit()));
+            });
+  }
+
   private static Optional<Fault> underCoating(Line line) {
-    if (!line.isSetUp() || !(line.filled().setPsi() < line.coating().leastPsi())) {
+    if (!line.isSetUp() || !(sprayedPsi(line) < line.coating().leastPsi())) {
       return Optional.empty();
     }
-    Say.Pair said = line.pair(Quantity.PRESSURE, line.filled().setPsi(), line.coating().leastPsi());
-    InputColumn column = isStated(line) ? PRESSURE : SPRAYER;
+    Say.Pair said = line.pair(Quantity.PRESSURE, sprayedPsi(line), line.coating().leastPsi());
     return line.found(
-        column,
+        isStated(line) ? PRESSURE : SPRAYER,
         said.measured(),
         said.limit(),
         "%s is under the %s that %s needs to break up; raise it%s."
@@ -146,7 +174,7 @@ final class PressureChecks {
   }
 
   private static Optional<Fault> hoseLoss(Line line) {
-    if (!line.isSetUp() || line.filled().setPsi() < line.coating().leastPsi()) {
+    if (!line.isSetUp() || sprayedPsi(line) < line.coating().leastPsi()) {
       return Optional.empty();
     }
     double least = line.coating().leastPsi();
@@ -165,7 +193,7 @@ final class PressureChecks {
         "Hose and rise leave %s of %s at the gun with %s, under the %s that %s needs; %s."
             .formatted(
                 said.measured(),
-                line.say(Quantity.PRESSURE, line.filled().setPsi()),
+                line.say(Quantity.PRESSURE, setup.gun().pumpPsi()),
                 setup.tip().code(),
                 said.limit(),
                 line.coating().name(),

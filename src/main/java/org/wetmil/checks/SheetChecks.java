@@ -140,7 +140,8 @@ final class SheetChecks {
   }
 
   private static Stream<Fault> floors(FilledBid bid, FilledBid.FilledSheet sheet) {
-    Rooms rooms = new Rooms(sheet.lines().stream().map(filled -> filled.work()).toList());
+    Rooms rooms = new Rooms();
+    sheet.lines().forEach(filled -> rooms.add(filled.work(), filled.isCounted()));
     return sheet.lines().stream()
         .filter(filled -> filled.isFilled() && rooms.isCoveredOn(filled.line()))
         .filter(filled -> rooms.floorOf(filled.line()) == null)

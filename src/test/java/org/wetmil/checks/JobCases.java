@@ -118,6 +118,11 @@ final class JobCases {
             "heading-twice",
             "heading-ambiguous",
             "heading-read-as",
+            "unit-from-text",
+            "table-left-out",
+            "row-left-out",
+            "rows-hidden",
+            "sheet-left-out",
             "columns-moved",
             "formula-not-computed")) {
       cases.add(
@@ -164,7 +169,8 @@ final class JobCases {
 
   private static FilledBid filmed(double wetMil) {
     return bid(
-        product("Wet film target", wetMil, "Wet film min", 1, "Orifice from", 9),
+        product(
+            "Wet film target", wetMil, "Wet film min", 1, "Orifice from", 9, "Orifice least", 9),
         room(COATING, "top coat"));
   }
 
