@@ -31,6 +31,9 @@ public record Work(
   /** Words under Include that keep a line out of the totals. */
   static final List<String> LEFT_OUT = List.of("no", "n", "0", "false");
 
+  /** Words under Include that say what is done anyway. */
+  private static final List<String> TAKEN_IN = List.of("", "yes", "y", "1", "true", "x");
+
   static Work of(BidLine line, Catalogue catalogue) {
     InputValue tip = line.get(InputColumn.TIP);
     Lookup<Texture> textureFound = catalogue.texture(line.text(InputColumn.TEXTURE));
@@ -105,7 +108,22 @@ public record Work(
 
   /** Whether the line counts in the totals: not when Include says no. */
   public boolean isIncluded() {
-    return !LEFT_OUT.contains(line.text(InputColumn.INCLUDE).toLowerCase(Locale.ROOT));
+    return !LEFT_OUT.contains(includeWord());
+  }
+
+  /** Whether the word under Include is one that is known. */
+  public boolean isIncludeKnown() {
+    return LEFT_OUT.contains(includeWord()) || TAKEN_IN.contains(includeWord());
+  }
+
+  /** Whether the word under Back-roll is one that is known. */
+  public boolean isRollingKnown() {
+    String word = line.text(InputColumn.BACK_ROLL);
+    return word.isEmpty() || Hours.rolling(word) != null;
+  }
+
+  private String includeWord() {
+    return line.text(InputColumn.INCLUDE).toLowerCase(Locale.ROOT);
   }
 
   /** Density of the coating as sprayed in kg/L. */
