@@ -6,6 +6,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Lookup;
+import org.wetmil.catalogue.Shape;
 import org.wetmil.catalogue.Sprayer;
 import org.wetmil.catalogue.Surface;
 import org.wetmil.catalogue.Texture;
@@ -25,6 +26,7 @@ public record Work(
     Lookup<Texture> textureFound,
     Texture texture,
     Lookup<Sprayer> sprayerFound,
+    Lookup<Shape> shapeFound,
     TipCode.Result tipRead) {
   /** Words under Include that keep a line out of the totals. */
   static final List<String> LEFT_OUT = List.of("no", "n", "0", "false");
@@ -45,6 +47,7 @@ public record Work(
             ? catalogue.texture(Texture.SMOOTH).orNull()
             : textureFound.orNull(),
         catalogue.sprayer(line.text(InputColumn.SPRAYER)),
+        catalogue.shape(line.text(InputColumn.SHAPE)),
         tip.state() == InputValue.State.DATE
             ? TipCode.refuseDate(tip.raw())
             : TipCode.read(tip.raw()));
@@ -68,6 +71,11 @@ public record Work(
   /** Null when the line names none that is known. */
   public Sprayer sprayer() {
     return sprayerFound.orNull();
+  }
+
+  /** Null when the line names none that is known. */
+  public Shape shape() {
+    return shapeFound.orNull();
   }
 
   /** The tip that the estimator planned; null when there is none that can be read. */

@@ -52,6 +52,11 @@ final class TableRows {
       }
     }
     leaveOutBelow(kinds);
+    for (GridRow row : grid.rows(table.lastRow() + 1, table.endRow())) {
+      if (!isTotal(row.row(), cells(row)) && isSurelyLine(row.row())) {
+        kinds.put(row.row(), RowKind.BELOW);
+      }
+    }
     return kinds;
   }
 
