@@ -233,8 +233,7 @@ final class BasisSheet {
         .text(from, look.text(false))
         .text(item.meaning(), look.text(true));
     int lines =
-        Math.max(
-            Heights.lines(item.source(), WIDTHS[6]), Heights.lines(item.meaning(), WIDTHS[8]));
+        Math.max(Heights.lines(item.source(), WIDTHS[6]), Heights.lines(item.meaning(), WIDTHS[8]));
     if (lines > 1) {
       rows.current().setHeightInPoints((float) Heights.points(lines));
     }

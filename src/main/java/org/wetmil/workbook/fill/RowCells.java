@@ -73,14 +73,12 @@ final class RowCells implements RowAdditions {
 
   @Override
   public double heightPt(int row) {
-    boolean heading =
-        plan.blocks().stream().anyMatch(block -> block.table().headingRow() == row);
+    boolean heading = plan.blocks().stream().anyMatch(block -> block.table().headingRow() == row);
     if (heading) {
       return Heights.points(HEADING_LINES);
     }
     List<Finding> found = findings.getOrDefault(row + 1, List.of());
-    int lines =
-        found.stream().mapToInt(f -> Heights.lines(line(f), FINDINGS_WIDTH)).sum();
+    int lines = found.stream().mapToInt(f -> Heights.lines(line(f), FINDINGS_WIDTH)).sum();
     return lines < 2 ? 0 : Heights.points(lines);
   }
 
