@@ -92,8 +92,12 @@ public final class FillWriter {
 
     List<SheetEdit> edits = new ArrayList<>();
     for (SheetPlan plan : plans) {
-      BidSheetShape.shape(workbook.getSheet(plan.sheet()), plan, worst(plan));
-      RowCells cells = new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
+      XSSFSheet sheet = workbook.getSheet(plan.sheet());
+      BidSheetShape.shape(sheet, plan, worst(plan));
+      ColumnHeadings headings = new ColumnHeadings(plan.system());
+      BidTables.grow(sheet, plan, headings, book);
+      RowCells cells =
+          new RowCells(plan, headings, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
       SheetLayout layout = plan.layout();
       edits.add(
           new SheetEdit(

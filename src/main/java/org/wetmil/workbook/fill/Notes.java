@@ -64,12 +64,13 @@ final class Notes {
   }
 
   private static CellAddress cell(SheetPlan plan, Finding finding) {
-    int row = finding.spot().row() - 1;
-    if (row < 0 || finding.spot().column() == null || plan.lineAt(row) == null) {
+    if (finding.spot().column() == null) {
       return null;
     }
-    Integer column = plan.blockOf(row).table().columns().get(finding.spot().column());
-    return column == null ? null : new CellAddress(row, column);
+    return plan.of(finding)
+        .map(placed -> placed.block().table().columns().get(finding.spot().column()))
+        .map(column -> new CellAddress(finding.spot().row() - 1, column))
+        .orElse(null);
   }
 
   /** Takes away the notes of an earlier fill, known by their author. */
