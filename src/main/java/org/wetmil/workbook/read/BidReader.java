@@ -24,7 +24,12 @@ import org.wetmil.workbook.read.grid.MissingResults;
 import org.wetmil.workbook.read.grid.OwnMarks;
 import org.wetmil.workbook.read.heading.HeadingFinder;
 import org.wetmil.workbook.read.heading.HeadingWords;
+import org.wetmil.workbook.read.stated.EstimatorTables;
 import org.wetmil.workbook.read.stated.OwnWords;
+import org.wetmil.workbook.read.stated.TableSheets;
+import org.wetmil.workbook.read.table.BidTable;
+import org.wetmil.workbook.read.table.RowKind;
+import org.wetmil.workbook.read.table.TableFinder;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -105,7 +110,7 @@ public final class BidReader {
       if (marks.sheets().contains(sheet.name())) {
         continue;
       }
-      Optional<Tables> table = Tables.find(sheet.name());
+      Optional<Tables> table = TableSheets.find(sheet.name());
       if (OwnWords.isSheet(sheet.name())) {
         own.putAll(OwnWords.read(grids.whole(sheet)));
       } else if (table.isPresent()) {
@@ -128,7 +133,7 @@ public final class BidReader {
     TableFinder finder = new TableFinder(grid, workbook.tables(sheet), names, found);
     List<BidTable> all = finder.find(words);
     List<BidTable> bids = finder.bids(all);
-    if (Tables.find(sheet.name()).isPresent()) {
+    if (TableSheets.find(sheet.name()).isPresent()) {
       bids = bids.stream().filter(BidReader::isSurelyBid).toList();
     } else {
       seen.add(sheet.name(), all);

@@ -32,6 +32,7 @@ import org.wetmil.estimate.InputValue.State;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.read.table.RowKind;
 
 class BidReaderTest {
   private static final Offset<Double> EXACT = within(1e-9);

@@ -43,6 +43,7 @@ import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.HandMade;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.read.table.RowKind;
 
 /** What estimators' workbooks really look like, one quirk at a time. */
 class QuirksTest {
@@ -495,7 +496,60 @@ class QuirksTest {
     assertThat(first(read).get(TIP).raw()).isEqualTo("1-02");
   }
 
+  @Test
+  void feetAndInchesMayStandInTwoColumns() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Length", null, "Height", null, "Coating")
+            .row(null, null, "ft", "in", "ft", "in")
+            .row("A", "walls", 12, 6, 9, null, "latex")
+            .row("B", "walls", 12, "6 1/2", null, 90, "latex")
+            .merge("C1:D1")
+            .merge("E1:F1")
+            .read(folder);
+    assertThat(numbers(read, LENGTH)).containsExactly(12.5, 12 + 6.5 / 12);
+    assertThat(numbers(read, HEIGHT)).containsExactly(9.0, 7.5);
+    assertThat(first(read).get(LENGTH).isLive()).isFalse();
+    assertThat(first(read).get(HEIGHT).isLive()).isTrue();
+    assertThat(checks(read)).isEmpty();
+  }
+
   // Headings that words do not settle
+
+  @Test
+  void areaIsTheRoomWhereItHoldsWords() {
+    ReadWorkbook read =
+        bid()
+            .row("Area", "Surface", "Length", "Height", "Coating")
+            .row("Lobby", "walls", 40, 9, "latex")
+            .row("Hall", "walls", 40, 9, "latex")
+            .read(folder);
+    assertThat(first(read).text(ROOM)).isEqualTo("Lobby");
+    assertThat(checks(read)).containsExactly("heading-read-as");
+  }
+
+  @Test
+  void aNumberAmongTheHeadingsDoesNotHideThem() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", 2024, "Length", "Height", "Coating")
+            .row("A", "walls", "x", 40, 9, "latex")
+            .read(folder);
+    assertThat(first(read).text(COATING)).isEqualTo("latex");
+  }
+
+  @Test
+  void tableSheetsMayHaveTheirOtherSpelling() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Area", "Coating")
+            .row("A", "walls", 90, "latex")
+            .sheet("Labor rates")
+            .row("Task", "Rate")
+            .row("dust only", 1500)
+            .read(folder);
+    assertThat(read.bid().catalogue().rate(org.wetmil.catalogue.Task.DUST)).isEqualTo(1500);
+  }
 
   @Test
   void anUnknownHeadingIsDecidedByTheNamesBelowIt() {

@@ -72,6 +72,15 @@ final class ColumnValues {
                 || NumberText.read(cell.text(), DecimalMark.UNKNOWN) instanceof Typed.Value);
   }
 
+  /** Whether most of the cells are words that are neither numbers nor sizes nor left open. */
+  boolean areWords() {
+    return isMost(
+        cell ->
+            cell.kind() == CellKind.TEXT
+                && NumberText.read(cell.text(), DecimalMark.UNKNOWN) instanceof Typed.Refused
+                && cell.text().chars().noneMatch(Character::isDigit));
+  }
+
   /** Whether most of the cells are sizes such as 3 x 4 m. */
   boolean areSizes() {
     return isMost(cell -> org.wetmil.workbook.read.words.SizeText.isSize(cell.text()));

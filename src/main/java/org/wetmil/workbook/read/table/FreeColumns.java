@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.table;
 
 import java.util.List;
 import org.wetmil.estimate.Remark;
@@ -8,11 +8,11 @@ import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.stream.RawCell;
 
 /** Finds the columns to the right of a table that nobody has written in. */
-final class FreeColumns {
+public final class FreeColumns {
   private FreeColumns() {}
 
   /** First free column of the rows from the headings to the last. */
-  static int first(Grid grid, BidTable table, int lastRow, List<Remark> remarks) {
+  public static int first(Grid grid, BidTable table, int lastRow, List<Remark> remarks) {
     RawCell note = null;
     for (GridRow row : grid.rows(table.block().firstRow(), lastRow)) {
       RawCell last = row.cells().get(row.cells().size() - 1);
