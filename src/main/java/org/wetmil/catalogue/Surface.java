@@ -25,14 +25,15 @@ public record Surface(
     boolean hardware,
     boolean outdoors,
     boolean walls,
-    boolean ceiling) {
+    boolean ceiling,
+    boolean floor) {
 
   static Surface of(Row row) {
     return new Surface(
         row,
         row.name(),
         MeasuredBy.find(row.text("Measured by")).orElseThrow(),
-        Narrowest.of(row.text("Narrowest")),
+        Narrowest.of(row.text("Narrowest dimension")),
         (int) Math.round(row.number("Widest fan")),
         row.number("Stick"),
         row.number("Hit"),
@@ -49,7 +50,8 @@ public record Surface(
         row.isYes("Hardware"),
         row.isYes("Outdoors"),
         row.text("Piece of").equals("walls"),
-        row.text("Piece of").equals("ceiling"));
+        row.text("Piece of").equals("ceiling"),
+        row.text("Piece of").equals("floor"));
   }
 
   private static double orOne(double value) {

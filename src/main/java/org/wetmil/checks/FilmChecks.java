@@ -54,6 +54,7 @@ final class FilmChecks {
               Rule.ofLine(
                   line ->
                       line.recommended()
+                          .filter(setup -> line.isMeasured())
                           .filter(setup -> !setup.inside() && setup.gun().flowGpm() > 0)
                           .map(setup -> outOfReach(line, setup)))));
 

@@ -6,6 +6,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Texture;
+import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
 import org.wetmil.quantity.Quantity;
 
@@ -29,7 +30,7 @@ final class Figures {
   /** What a line that cannot be set up still shows. */
   Map<FilledColumn, Figure> incomplete(Area area) {
     if (area != null && area.isKnown()) {
-      live(FilledColumn.NET_AREA, area.net());
+      area(area);
     }
     cells.put(FilledColumn.COUNTED, new Figure.Choice(0));
     return cells;
@@ -41,11 +42,10 @@ final class Figures {
       Stroke stroke,
       CoatPlan coats,
       GunFlow flow,
-      double setPsi,
       Setup recommended,
       Setup followed,
       Rooms rooms) {
-    choices(coats, setPsi, recommended);
+    choices(coats, recommended, followed);
     Row surface = work.surface().row();
     boolean own = followed == recommended;
     Expr fan =
@@ -73,7 +73,7 @@ final class Figures {
             stick,
             hit,
             Expr.num(1).minus(terms.setting(waste(work))));
-    Texture texture = work.textureFound().orNull();
+    Texture texture = work.texture();
     boolean rough = texture != null && !work.coating().fillsVoids() && texture.roughness() != 1;
     Expr film = cell(FilledColumn.WET_FILM);
     live(
@@ -81,7 +81,7 @@ final class Figures {
         kept.over(rough ? film.times(terms.entry(texture.row(), "Roughness")) : film));
 
     if (area.isKnown()) {
-      live(FilledColumn.NET_AREA, area.net());
+      area(area);
       Expr painted = cell(FilledColumn.NET_AREA).times(cell(FilledColumn.COATS));
       live(FilledColumn.PAINT, painted.over(cell(FilledColumn.SPREAD)));
       Expr sprayed = rough ? painted.times(terms.entry(texture.row(), "Roughness")) : painted;
@@ -104,9 +104,40 @@ final class Figures {
               cell(FilledColumn.ROLL),
               cell(FilledColumn.MASK),
               cell(FilledColumn.PREPARE)));
+      costs();
     }
     counted(area.isKnown());
     return cells;
+  }
+
+  /** Where the parts of an area have cells of their own, the net area follows those. */
+  private void area(Area area) {
+    if (!catalogue.entry(Setting.SHOW_MEASURING).isYes()) {
+      live(FilledColumn.NET_AREA, area.net());
+      return;
+    }
+    live(FilledColumn.GROSS, area.gross());
+    live(FilledColumn.DEDUCTED, area.deducted());
+    live(FilledColumn.ADDED, area.added());
+    Expr left = cell(FilledColumn.GROSS).minus(cell(FilledColumn.DEDUCTED));
+    live(FilledColumn.NET_AREA, Expr.max(Expr.num(0), left.plus(cell(FilledColumn.ADDED))));
+    if (area.running() != null) {
+      live(FilledColumn.RUNNING, area.running());
+    }
+  }
+
+  /** Costs where prices are stated: the same figures, not yet in whole containers. */
+  private void costs() {
+    Containers containers = Containers.of(catalogue, work.coating(), terms.system());
+    if (containers.isPriced()) {
+      Expr price = Expr.num(containers.cheapest(Quantity.VOLUME.unit(terms.system())));
+      live(FilledColumn.PAINT_COST, cell(FilledColumn.PAINT).times(price));
+    }
+    if (catalogue.entry(Setting.LABOUR_RATE).isStated()) {
+      Expr burdened =
+          terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
+      live(FilledColumn.LABOUR_COST, cell(FilledColumn.LABOUR).times(burdened));
+    }
   }
 
   /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
@@ -114,7 +145,7 @@ final class Figures {
     return work.sprayer() != null && work.sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
   }
 
-  private void choices(CoatPlan coats, double setPsi, Setup recommended) {
+  private void choices(CoatPlan coats, Setup recommended, Setup followed) {
     if (recommended.isTip()) {
       cells.put(FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
       cells.put(FilledColumn.FAN, shown(recommended.fanIn(), Quantity.FAN_WIDTH));
@@ -123,7 +154,7 @@ final class Figures {
     } else {
       cells.put(FilledColumn.TIP_CODE, new Figure.Word("none"));
     }
-    cells.put(FilledColumn.PRESSURE, shown(setPsi, Quantity.PRESSURE));
+    cells.put(FilledColumn.PRESSURE, shown(followed.gun().pumpPsi(), Quantity.PRESSURE));
     cells.put(FilledColumn.COATS, new Figure.Choice(coats.coats()));
     cells.put(FilledColumn.COATING_USED, new Figure.Word(work.coating().name()));
   }

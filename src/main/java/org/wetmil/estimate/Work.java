@@ -6,33 +6,48 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Lookup;
+import org.wetmil.catalogue.Shape;
 import org.wetmil.catalogue.Sprayer;
 import org.wetmil.catalogue.Surface;
 import org.wetmil.catalogue.Texture;
 import org.wetmil.trade.Flow;
 import org.wetmil.trade.TipCode;
 
-/** A bid line with its names looked up and its defaults taken: what is to be painted, with what. */
+/**
+ * A bid line with its names looked up and its defaults taken: what is to be painted, with what.
+ *
+ * @param texture smooth where the cell is blank; null when the line names none that is known
+ */
 public record Work(
     BidLine line,
     Lookup<Coating> coatingFound,
     Lookup<Surface> surfaceFound,
     Lookup<Condition> conditionFound,
     Lookup<Texture> textureFound,
+    Texture texture,
     Lookup<Sprayer> sprayerFound,
+    Lookup<Shape> shapeFound,
     TipCode.Result tipRead) {
   /** Words under Include that keep a line out of the totals. */
   static final List<String> LEFT_OUT = List.of("no", "n", "0", "false");
 
+  /** Words under Include that say what is done anyway. */
+  private static final List<String> TAKEN_IN = List.of("", "yes", "y", "1", "true", "x");
+
   static Work of(BidLine line, Catalogue catalogue) {
     InputValue tip = line.get(InputColumn.TIP);
+    Lookup<Texture> textureFound = catalogue.texture(line.text(InputColumn.TEXTURE));
     return new Work(
         line,
         catalogue.coating(line.text(InputColumn.COATING)),
         catalogue.surface(line.text(InputColumn.SURFACE)),
         catalogue.condition(line.text(InputColumn.CONDITION)),
-        catalogue.texture(line.text(InputColumn.TEXTURE)),
+        textureFound,
+        textureFound instanceof Lookup.Blank
+            ? catalogue.texture(Texture.SMOOTH).orNull()
+            : textureFound.orNull(),
         catalogue.sprayer(line.text(InputColumn.SPRAYER)),
+        catalogue.shape(line.text(InputColumn.SHAPE)),
         tip.state() == InputValue.State.DATE
             ? TipCode.refuseDate(tip.raw())
             : TipCode.read(tip.raw()));
@@ -58,6 +73,11 @@ public record Work(
     return sprayerFound.orNull();
   }
 
+  /** Null when the line names none that is known. */
+  public Shape shape() {
+    return shapeFound.orNull();
+  }
+
   /** The tip that the estimator planned; null when there is none that can be read. */
   public TipCode planned() {
     return tipRead instanceof TipCode.Read read ? read.tip() : null;
@@ -77,7 +97,6 @@ public record Work(
 
   /** Whether the surface is rough: a texture other than smooth. */
   public boolean isRough() {
-    Texture texture = textureFound.orNull();
     return texture != null && texture.rough();
   }
 
@@ -89,7 +108,22 @@ public record Work(
 
   /** Whether the line counts in the totals: not when Include says no. */
   public boolean isIncluded() {
-    return !LEFT_OUT.contains(line.text(InputColumn.INCLUDE).toLowerCase(Locale.ROOT));
+    return !LEFT_OUT.contains(includeWord());
+  }
+
+  /** Whether the word under Include is one that is known. */
+  public boolean isIncludeKnown() {
+    return LEFT_OUT.contains(includeWord()) || TAKEN_IN.contains(includeWord());
+  }
+
+  /** Whether the word under Back-roll is one that is known. */
+  public boolean isRollingKnown() {
+    String word = line.text(InputColumn.BACK_ROLL);
+    return word.isEmpty() || Hours.rolling(word) != null;
+  }
+
+  private String includeWord() {
+    return line.text(InputColumn.INCLUDE).toLowerCase(Locale.ROOT);
   }
 
   /** Density of the coating as sprayed in kg/L. */

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Reads comma-separated text as plain rows, each with the line of the file that it begins on. */
 public final class CsvText {
+  private static final Pattern BREAK = Pattern.compile("\\r\\n|\\r|\\n");
+
   private CsvText() {}
 
   /** One record: the line it begins on (from 1) and its fields as written. */
@@ -20,12 +23,16 @@ public final class CsvText {
     CSVFormat format = CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(true).get();
     List<Row> rows = new ArrayList<>();
     try (CSVParser parser = CSVParser.parse(reader, format)) {
-      long line = 1;
       for (CSVRecord csv : parser) {
+        // the parser stands on the record's last line; breaks inside quotes lie before that
+        long line = parser.getCurrentLineNumber() - csv.stream().mapToLong(CsvText::breaks).sum();
         rows.add(new Row(line, csv.toList()));
-        line = parser.getCurrentLineNumber() + 1;
       }
     }
     return rows;
+  }
+
+  private static long breaks(String field) {
+    return BREAK.matcher(field).results().count();
   }
 }

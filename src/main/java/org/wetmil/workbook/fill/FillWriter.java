@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
@@ -32,8 +33,7 @@ public final class FillWriter {
   /**
    * @param findings in the order of the bid
    */
-  public FillWriter(
-      ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
+  public FillWriter(ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
     this.read = read;
     this.filled = filled;
     this.stamp = stamp;
@@ -67,7 +67,12 @@ public final class FillWriter {
     Map<String, FilledBid.FilledSheet> sheets = new HashMap<>();
     filled.sheets().forEach(sheet -> sheets.put(sheet.sheet().name(), sheet));
     return read.layouts().stream()
-        .map(layout -> new SheetPlan(layout, sheets.get(layout.sheet())))
+        .map(
+            layout ->
+                new SheetPlan(
+                    layout,
+                    sheets.get(layout.sheet()),
+                    FilledColumn.shown(filled.bid().catalogue())))
         .toList();
   }
 
@@ -88,8 +93,7 @@ public final class FillWriter {
     List<SheetEdit> edits = new ArrayList<>();
     for (SheetPlan plan : plans) {
       BidSheetShape.shape(workbook.getSheet(plan.sheet()), plan, worst(plan));
-      RowCells cells =
-          new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
+      RowCells cells = new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
       SheetLayout layout = plan.layout();
       edits.add(
           new SheetEdit(

@@ -46,7 +46,7 @@ final class RowCells implements RowAdditions {
     List<AddedCell> cells = new ArrayList<>();
     for (SheetPlan.Block block : plan.blocks()) {
       if (row == block.table().headingRow()) {
-        for (FilledColumn column : FilledColumn.values()) {
+        for (FilledColumn column : plan.columns()) {
           cells.add(
               new AddedCell(
                   block.column(column),
@@ -59,7 +59,7 @@ final class RowCells implements RowAdditions {
     if (line != null) {
       SheetPlan.Block block = plan.blockOf(row);
       Function<Place, String> names = new CellNames(block, basis, row + 1);
-      for (FilledColumn column : FilledColumn.values()) {
+      for (FilledColumn column : plan.columns()) {
         cells.add(cell(line, column, block.column(column), names, row));
       }
     }
