@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
@@ -37,9 +36,6 @@ import org.wetmil.workbook.stream.SheetPart;
 public final class BidReader {
   /** Rows read of a sheet to see whether it is a bid; headings may be stacked at the last. */
   private static final int ROWS_TO_TELL = HeadingFinder.FIRST_ROWS + 5;
-
-  /** A sheet of this name describes openings; its headings look like those of a bid. */
-  private static final String OPENINGS = "Openings";
 
   private final Path file;
   private final PackageReader workbook;
@@ -116,7 +112,7 @@ public final class BidReader {
       } else if (table.isPresent()) {
         tables.add(table.get(), grids.whole(sheet));
         candidates.add(sheet);
-      } else if (!Names.key(sheet.name()).equals(Names.key(OPENINGS))) {
+      } else {
         candidates.add(sheet);
       }
     }

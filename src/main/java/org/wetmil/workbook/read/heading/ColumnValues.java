@@ -50,6 +50,7 @@ final class ColumnValues {
           case COATING -> text -> catalogue.coating(text) instanceof Lookup.Found;
           case CONDITION -> text -> catalogue.condition(text) instanceof Lookup.Found;
           case TEXTURE -> text -> catalogue.texture(text) instanceof Lookup.Found;
+          case SHAPE -> text -> catalogue.shape(text) instanceof Lookup.Found;
           default -> text -> false;
         };
     return cells.size() >= FEWEST && isMost(cell -> isName.test(texts.shown(cell).strip()));
@@ -58,7 +59,7 @@ final class ColumnValues {
   /** Whether a column has a table of names. */
   static boolean hasNames(InputColumn column) {
     return switch (column) {
-      case SURFACE, COATING, CONDITION, TEXTURE -> true;
+      case SURFACE, COATING, CONDITION, TEXTURE, SHAPE -> true;
       default -> false;
     };
   }

@@ -17,9 +17,11 @@ import org.wetmil.workbook.read.grid.Grid;
 /** The rows that the estimator's own sheets state for the tables of figures. */
 public final class EstimatorTables {
   private final Map<Tables, List<StatedRow>> rows = new EnumMap<>(Tables.class);
+  private final List<TableProblem> nameless = new ArrayList<>();
 
   public void add(Tables table, Grid grid) {
-    rows.computeIfAbsent(table, any -> new ArrayList<>()).addAll(StatedSheet.rows(grid, table));
+    rows.computeIfAbsent(table, any -> new ArrayList<>())
+        .addAll(StatedSheet.rows(grid, table, nameless));
   }
 
   /** The text of a setting; empty when none is stated. */
@@ -40,6 +42,7 @@ public final class EstimatorTables {
 
   /** The built-in tables with these rows laid over them. */
   public Catalogue over(UnitSystem fallback, List<TableProblem> problems) {
+    problems.addAll(nameless);
     return Catalogue.builtIn().with(rows, fallback, problems);
   }
 }
