@@ -33,6 +33,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
@@ -720,6 +721,30 @@ class QuirksTest {
     assertThat(line.number(LENGTH)).isEqualTo(40);
     assertThat(line.text(COATING)).isEqualTo("latex");
     assertThat(checks(read)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"40, 6, 1", "7, 8, 1"})
+  void filledColumnsKeepTheirPlaceUnlessSomethingStandsInTheirWay(
+      int noteColumn, int firstFree, int remarks) {
+    Object[] line = new Object[noteColumn + 1];
+    List.of("A", "walls", 90, "latex", "note").toArray(line);
+    line[6] = "ours";
+    line[noteColumn] = "a note";
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Area", "Coating", null, null, "Net area")
+            .row(line)
+            .with(
+                workbook -> {
+                  var name = workbook.createName();
+                  name.setSheetIndex(0);
+                  name.setNameName("wm_col_net_area");
+                  name.setRefersToFormula("Bid!$G$1:$G$2");
+                })
+            .read(folder);
+    assertThat(read.layouts().get(0).tables().get(0).firstFreeColumn()).isEqualTo(firstFree);
+    assertThat(checks(read)).hasSize(remarks).containsOnly("columns-moved");
   }
 
   // Rows

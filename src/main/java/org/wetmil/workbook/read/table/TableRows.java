@@ -190,7 +190,10 @@ public final class TableRows {
     if (!kinds.isEmpty()) {
       int first = kinds.keySet().iterator().next();
       int last = kinds.keySet().stream().mapToInt(Integer::intValue).max().orElse(first);
-      counts.merge(RowKind.BLANK, last - first + 1 - kinds.size(), Integer::sum);
+      int blank = last - first + 1 - kinds.size();
+      if (blank > 0) {
+        counts.put(RowKind.BLANK, blank);
+      }
     }
     return counts;
   }
