@@ -42,7 +42,7 @@ public final class ColumnChooser {
   public ChosenColumns choose() {
     findUnits();
     for (Heading heading : block.headings()) {
-      if (heading.isCertain() && heading != units && !isPlace(heading)) {
+      if (heading.isCertain() && !heading.equals(units) && !isPlace(heading)) {
         claim(heading, heading.candidates().get(0));
       }
     }
@@ -151,7 +151,7 @@ public final class ColumnChooser {
   private void guess(InputColumn wanted) {
     block.headings().stream()
         .filter(heading -> !columns.containsValue(heading))
-        .filter(heading -> heading != units && heading != secondRoom)
+        .filter(heading -> !heading.equals(units) && !heading.equals(secondRoom))
         .filter(heading -> !heading.isCertain() && values(heading).areNamesOf(wanted))
         .findFirst()
         .ifPresent(
