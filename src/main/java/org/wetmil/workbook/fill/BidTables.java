@@ -60,8 +60,7 @@ final class BidTables {
       added.setId(++id);
       added.setName(headings.of(block, column));
       same(plan, block, column, basis)
-          .ifPresent(
-              formula -> added.addNewCalculatedColumnFormula().setStringValue(formula));
+          .ifPresent(formula -> added.addNewCalculatedColumnFormula().setStringValue(formula));
     }
     columns.setCount(columns.sizeOfTableColumnArray());
     range.setLastColumn(range.getLastColumn() + block.columns().size());

@@ -61,9 +61,7 @@ final class RowCells implements RowAdditions {
         for (FilledColumn column : plan.columns()) {
           cells.add(
               new AddedCell(
-                  block.column(column),
-                  heading,
-                  new CellContent.Text(headings.of(block, column))));
+                  block.column(column), heading, new CellContent.Text(headings.of(block, column))));
         }
       }
     }
@@ -84,7 +82,9 @@ final class RowCells implements RowAdditions {
     }
     List<Finding> found = findings.getOrDefault(row + 1, List.of());
     int lines =
-        findings.getOrDefault(row + 1, List.of()).stream().mapToInt(f -> Heights.lines(line(f), FINDINGS_WIDTH)).sum();
+        findings.getOrDefault(row + 1, List.of()).stream()
+            .mapToInt(f -> Heights.lines(line(f), FINDINGS_WIDTH))
+            .sum();
     return lines < 2 ? 0 : Heights.points(lines);
   }
 

@@ -126,7 +126,8 @@ public final class BidReader {
     }
     Grid grid = grids.whole(sheet);
     List<Remark> found = new ArrayList<>();
-    TableFinder finder = new TableFinder(grid, workbook.tables(sheet), names, found);
+    TableFinder finder =
+        new TableFinder(grid, marks.withoutOurs(sheet, workbook.tables(sheet)), names, found);
     List<BidTable> all = finder.find(words);
     List<BidTable> bids = finder.bids(all);
     if (TableSheets.find(sheet.name()).isPresent()) {

@@ -46,7 +46,7 @@ final class BidSheetReader {
     for (BidTable table : tables) {
       List<Integer> lineRows = readTable(table, units);
       int last = lastRow(table, lineRows);
-      int free = FreeColumns.first(grid, table, last, ourColumns, remarks);
+      int free = FreeColumns.first(grid, table, tables, last, ourColumns, remarks);
       layouts.add(layout(table, last, lineRows, free));
     }
     remarkHidden();

@@ -99,9 +99,7 @@ class BidTablesTest {
     XSSFWorkbook book = new XSSFWorkbook();
     XSSFSheet sheet = book.createSheet("Bid");
     rows(sheet, 0, "Room ", 10);
-    AreaReference area =
-        book.getCreationHelper()
-            .createAreaReference("A1:F4");
+    AreaReference area = book.getCreationHelper().createAreaReference("A1:F4");
     XSSFTable table = sheet.createTable(area);
     table.setName("Rooms");
     table.setDisplayName("Rooms");

@@ -18,10 +18,16 @@ public final class FreeColumns {
   /**
    * First column for what is filled, in the rows from the headings to the last.
    *
+   * @param tables all bid tables of the sheet: their cells are no notes, though they take room
    * @param ours columns of an earlier fill, which are used again as long as they have room
    */
   public static int first(
-      Grid grid, BidTable table, int lastRow, Set<Integer> ours, List<Remark> remarks) {
+      Grid grid,
+      BidTable table,
+      List<BidTable> tables,
+      int lastRow,
+      Set<Integer> ours,
+      List<Remark> remarks) {
     List<RawCell> notes =
         grid.rows(table.block().firstRow(), lastRow).stream()
             .flatMap(row -> row.cells().stream())
@@ -35,8 +41,13 @@ public final class FreeColumns {
     Optional<RawCell> note = rightmost(notes, at -> !hasRoom || at < again);
     int afterNotes = note.map(RawCell::column).orElse(table.lastColumn()) + 1;
     int first = hasRoom ? again : afterNotes;
-    note.ifPresent(cell -> remarks.add(moved(grid, cell, first)));
+    note.filter(cell -> tables.stream().noneMatch(other -> holds(other, cell)))
+        .ifPresent(cell -> remarks.add(moved(grid, cell, first)));
     return first;
+  }
+
+  private static boolean holds(BidTable table, RawCell cell) {
+    return cell.column() >= table.firstColumn() && cell.column() <= table.lastColumn();
   }
 
   private static Optional<RawCell> rightmost(List<RawCell> cells, Predicate<Integer> columns) {

@@ -59,12 +59,6 @@ public final class TableFinder {
             bid,
             "This small table is taken for a summary and is not read. If it holds bid lines, give"
                 + " it the headings of the large one.");
-      } else if (kept.stream().anyMatch(bid::isBeside)) {
-        // A bid line is known by its sheet and row, so that two cannot share one.
-        leaveOut(
-            bid,
-            "This table stands beside another one and is not read. Move it below that one, or to"
-                + " a sheet of its own.");
       } else {
         kept.add(bid);
         remarks.addAll(bid.chosen().remarks());
