@@ -8,7 +8,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Our own frozen outputs: each filled sample is to come out as it did when it was last looked at. */
+/**
+ * Our own frozen outputs: each filled sample is to come out as it did when it was last looked at.
+ */
 class TwinTest {
   @TempDir Path folder;
 

@@ -43,6 +43,32 @@ public final class Look {
         });
   }
 
+  /** The heading of a column that the estimator fills: ink on paper over a firm line. */
+  public XSSFCellStyle asked() {
+    return style(
+        "asked",
+        style -> {
+          style.setFont(font(true, 0, SLATE));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+          style.setBorderBottom(BorderStyle.MEDIUM);
+          style.setBottomBorderColor(new XSSFColor(SLATE));
+        });
+  }
+
+  /** A cell left for the estimator: paper, ruled. */
+  public XSSFCellStyle blank(boolean asText) {
+    return style(
+        "blank " + asText,
+        style -> {
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          edge(style);
+          if (asText) {
+            style.setDataFormat(workbook.createDataFormat().getFormat("@"));
+          }
+        });
+  }
+
   /** A filled number with so many decimals. */
   public XSSFCellStyle filled(int decimals, boolean choice) {
     return style(
