@@ -184,6 +184,16 @@ public final class Look {
         });
   }
 
+  /** A number or word of a column in which both stand. */
+  public XSSFCellStyle atLeft() {
+    return style(
+        "at left",
+        style -> {
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
   /** A link to another cell. */
   public XSSFCellStyle link() {
     return style(
@@ -211,6 +221,8 @@ public final class Look {
     XSSFFont own = workbook.getFontAt(0);
     XSSFFont font = workbook.createFont();
     font.setFontName(own.getFontName());
+    // a program without that font takes another of its kind
+    font.setFamily(own.getFamily());
     font.setFontHeight(own.getFontHeightInPoints() + larger);
     font.setBold(bold);
     if (colour != null) {

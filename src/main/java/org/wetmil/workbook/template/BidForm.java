@@ -1,6 +1,5 @@
 package org.wetmil.workbook.template;
 
-import java.util.Arrays;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.IgnoredErrorType;
 import org.apache.poi.ss.util.AreaReference;
@@ -12,7 +11,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.InputColumn;
-import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Pages;
@@ -37,7 +35,7 @@ final class BidForm {
 
   void write() {
     Rows rows = new Rows(sheet);
-    rows.row().current().setHeightInPoints(46);
+    rows.row().current().setHeightInPoints(Headings.HEIGHT);
     Prompts prompts = new Prompts(sheet);
     for (InputColumn column : COLUMNS) {
       String heading = Headings.of(column.heading(), column.quantity(), system);
@@ -56,7 +54,11 @@ final class BidForm {
     codesAreText();
     sheet.createFreezePane(InputColumn.SURFACE.ordinal() + 1, 1);
     Pages.landscape(sheet, COLUMNS.length, ROWS + 1);
+    // one page wide would be too small to write on; the second begins with the rooms again
+    sheet.getPrintSetup().setFitWidth((short) 2);
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    sheet.setRepeatingColumns(
+        new CellRangeAddress(-1, -1, InputColumn.ROOM.ordinal(), InputColumn.SURFACE.ordinal()));
   }
 
   /** With no style of a spreadsheet program: the look is that of the cells. */
@@ -107,14 +109,9 @@ final class BidForm {
   private static int width(InputColumn column, String heading) {
     return switch (column) {
       case ROOM -> 20;
-      case NOTES -> 34;
-      default -> width(heading, column.quantity());
+      case FLOOR, SHEEN, TIP -> 9;
+      case NOTES -> 30;
+      default -> Headings.width(heading, column.quantity(), column.words());
     };
-  }
-
-  /** Wide enough for the longest word of a heading and what usually stands below. */
-  static int width(String heading, Quantity quantity) {
-    int word = Arrays.stream(heading.split(" ")).mapToInt(String::length).max().orElse(0);
-    return Math.max(word + 3, quantity == Quantity.TEXT ? 14 : 9);
   }
 }

@@ -1,6 +1,9 @@
 package org.wetmil.workbook.template;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.catalogue.Catalogue;
@@ -55,23 +58,24 @@ final class ByRowSheet {
       row(rows, row);
       prompt(prompts, row, new CellRangeAddressList(rows.number() - 1, rows.number() - 1, 1, 1));
     }
-    int[] widths = {28, 18, 9, 16, 34, 66};
+    int[] widths = {28, 18, 9, 14, 34, 72};
     for (int i = 0; i < widths.length; i++) {
       sheet.setColumnWidth(i, widths[i] * 256);
     }
     sheet.createFreezePane(1, 1);
     Pages.landscape(sheet, widths.length, rows.number());
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
   }
 
   private void row(Rows rows, Row row) {
     Entry value = row.entries().get(VALUE);
-    rows.text(row.name(), look.strong())
+    rows.text(row.name(), look.text(false))
         .number(Double.NaN, look.blank(false))
         .text(Headings.symbol(value.quantity(), system), look.text(false));
     if (Double.isNaN(value.number())) {
-      rows.text(value.text(), look.plain());
+      rows.text(value.text(), look.atLeft());
     } else {
-      rows.number(shown(value.quantity(), value.number()), look.plain());
+      rows.number(shown(value.quantity(), value.number()), look.atLeft());
     }
     rows.text(taken(row, value.quantity()), look.text(true))
         .text(row.text("Meaning"), look.text(true));
@@ -107,9 +111,6 @@ final class ByRowSheet {
   }
 
   private static String plain(double value) {
-    return java.math.BigDecimal.valueOf(value)
-        .round(new java.math.MathContext(4))
-        .stripTrailingZeros()
-        .toPlainString();
+    return BigDecimal.valueOf(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
   }
 }

@@ -83,7 +83,7 @@ final class HowToSheet {
     rows.gap();
     for (String[] step : STEPS) {
       rows.row().text(step[0], look.strong()).skip(1).text(step[1], look.text(true));
-      rows.current().setHeightInPoints(15 * (1 + step[1].length() / 84));
+      rows.current().setHeightInPoints(15 * (1 + step[1].length() / 94));
     }
     rows.gap();
     rows.row().text("Column of Bid", look.asked()).text("Unit", look.asked());
@@ -92,7 +92,7 @@ final class HowToSheet {
       rows.row()
           .text(column.heading(), look.strong())
           .text(Headings.symbol(column.quantity(), system), look.text(false))
-          .text(column.meaning(), look.text(true));
+          .text(Prompts.sentence(column.meaning()), look.text(true));
     }
     sheet.setColumnWidth(0, 20 * 256);
     sheet.setColumnWidth(1, 7 * 256);

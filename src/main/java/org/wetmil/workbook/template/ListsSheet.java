@@ -1,9 +1,7 @@
 package org.wetmil.workbook.template;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -17,6 +15,7 @@ import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Texts;
 
 /** The names that drop-down lists offer: those built in, then those on the estimator's sheets. */
@@ -56,18 +55,20 @@ final class ListsSheet {
 
   void write() {
     int column = 0;
+    int most = 0;
     for (Tables table : offered()) {
-      List<String> formulas = write(table, column);
-      name(table, column, formulas);
+      int last = write(table, column);
+      name(table, column, last);
+      most = Math.max(most, last);
       sheet.setColumnWidth(column, 24 * 256);
       column++;
     }
     sheet.createFreezePane(0, 1);
-    sheet.setDisplayGridlines(false);
+    Pages.landscape(sheet, column, most);
   }
 
-  /** Writes a column; gives the formulas in it. */
-  private List<String> write(Tables table, int column) {
+  /** Writes a column; gives its last row, from 1. */
+  private int write(Tables table, int column) {
     int at = 0;
     XSSFCell heading = cell(at++, column);
     heading.setCellValue(table.title());
@@ -75,7 +76,6 @@ final class ListsSheet {
     for (Row row : Catalogue.builtIn().rows(table)) {
       cell(at++, column).setCellValue(row.name());
     }
-    List<String> formulas = new ArrayList<>();
     if (own.contains(table)) {
       String names = Texts.sheet(table.title()) + "!$A$2:$A$" + (TableSheet.ROWS + 1);
       for (int i = 1; i <= TableSheet.ROWS; i++) {
@@ -85,25 +85,23 @@ final class ListsSheet {
         XSSFCell cell = cell(at++, column);
         cell.setCellFormula(formula);
         cell.setCellValue("");
-        formulas.add(formula);
       }
     }
-    return formulas;
+    return at;
   }
 
-  private void name(Tables table, int column, List<String> formulas) {
-    int last = Catalogue.builtIn().rows(table).size() + formulas.size() + 1;
+  private void name(Tables table, int column, int last) {
     String letters = CellReference.convertNumToColString(column);
     String from = "%s!$%s$".formatted(NAME, letters);
     String whole = from + "1:$" + letters + "$" + last;
     XSSFName name = sheet.getWorkbook().createName();
     name.setNameName(name(table));
     name.setRefersToFormula(
-        formulas.isEmpty()
-            ? from + "2:$" + letters + "$" + last
+        own.contains(table)
             // down to the last row that shows a name
-            : "%s2:INDEX(%s,MAX(2,SUMPRODUCT(MAX((%s<>\"\")*ROW(%s)))))"
-                .formatted(from, whole, whole, whole));
+            ? "%s2:INDEX(%s,MAX(2,SUMPRODUCT(MAX((%s<>\"\")*ROW(%s)))))"
+                .formatted(from, whole, whole, whole)
+            : from + "2:$" + letters + "$" + last);
   }
 
   private XSSFCell cell(int row, int column) {

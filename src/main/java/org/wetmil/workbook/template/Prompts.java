@@ -57,7 +57,8 @@ final class Prompts {
     sheet.addValidationData(validation);
   }
 
-  private static String sentence(String text) {
+  /** Words of a declaration as a sentence. */
+  static String sentence(String text) {
     if (text.isEmpty()) {
       return "Yours to fill.";
     }

@@ -2,6 +2,7 @@ package org.wetmil.workbook.template;
 
 import java.util.List;
 import java.util.Optional;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -16,7 +17,10 @@ import org.wetmil.workbook.fill.Rows;
 /** A blank sheet for one of the tables of figures: its headings, and room for rows. */
 final class TableSheet {
   /** Rows laid out; more may follow. */
-  static final int ROWS = 40;
+  static final int ROWS = 30;
+
+  /** Columns that an upright page takes. */
+  private static final int UPRIGHT = 5;
 
   /** Says of a built-in row what is common practice in it; no figure of the estimator's. */
   private static final String PRACTICE = "Practice";
@@ -40,23 +44,38 @@ final class TableSheet {
 
   void write() {
     Rows rows = new Rows(sheet);
-    rows.row();
+    rows.row().current().setHeightInPoints(Headings.HEIGHT);
     Prompts prompts = new Prompts(sheet);
     for (int i = 0; i < fields.size(); i++) {
       Field field = fields.get(i);
       String heading = Headings.of(field.heading(), field.quantity(), system);
       rows.text(heading, look.asked());
       prompt(prompts, field, new CellRangeAddressList(1, ROWS, i, i), heading);
-      sheet.setColumnWidth(i, BidForm.width(heading, field.quantity()) * 256);
+      sheet.setColumnWidth(i, width(field, heading) * 256);
     }
     for (int i = 0; i < ROWS; i++) {
       XSSFRow row = rows.row().current();
       for (int column = 0; column < fields.size(); column++) {
-        row.createCell(column).setCellStyle(look.blank(fields.get(column).heading().equals("Tip")));
+        row.createCell(column).setCellStyle(look.blank(isCode(fields.get(column))));
       }
     }
+    Examples.note(sheet, table, system);
     sheet.createFreezePane(1, 1);
-    Pages.landscape(sheet, fields.size(), ROWS + 1);
+    if (fields.size() > UPRIGHT) {
+      Pages.landscape(sheet, fields.size(), ROWS + 1);
+    } else {
+      Pages.upright(sheet, fields.size(), ROWS + 1);
+    }
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+  }
+
+  /** A tip code is text, so that 5-17 becomes no date. */
+  private static boolean isCode(Field field) {
+    return field.heading().equals("Tip");
+  }
+
+  private static int width(Field field, String heading) {
+    return Headings.width(heading, field.quantity(), field.range().words());
   }
 
   private void prompt(Prompts prompts, Field field, CellRangeAddressList cells, String title) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Tables;
@@ -57,6 +58,8 @@ public final class TemplateWriter {
       }
     }
     new ListsSheet(workbook.createSheet(ListsSheet.NAME), look, SHEETS).write();
+    short paper = system == UnitSystem.US ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE;
+    workbook.forEach(sheet -> sheet.getPrintSetup().setPaperSize(paper));
     var properties = workbook.getProperties().getCoreProperties();
     properties.setTitle("Bid workbook for spray painting");
     properties.setCreator("Wetmil");
