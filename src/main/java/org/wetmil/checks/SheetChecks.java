@@ -200,6 +200,6 @@ final class SheetChecks {
             .formatted(
                 raw,
                 line.say(column.quantity(), line.number(column)),
-                others == 0 ? "" : ", nor on %d other rows".formatted(others)));
+                others == 0 ? "" : " (%d more in this column)".formatted(others)));
   }
 }

@@ -25,7 +25,7 @@ public final class RewriteSamples {
     }
     Path folder = Files.createTempDirectory("twins");
     for (Samples sample : Samples.values()) {
-      sample.write();
+      sample.write(folder);
       List<String> changes = sample.changes(folder);
       System.out.println(sample.twin() + ": " + changes.size() + " cells changed");
       changes.stream().limit(SHOWN).forEach(change -> System.out.println("  " + change));

@@ -31,14 +31,17 @@ final class BidSheetShape {
         lastGrouped = Math.max(lastGrouped, at);
       }
     }
-    sheet.groupColumn(firstGrouped, lastGrouped);
+    if (lastGrouped >= 0) {
+      sheet.groupColumn(firstGrouped, lastGrouped);
+      sheet.setColumnGroupCollapsed(firstGrouped, true);
+    }
   }
 
   private static int width(FilledColumn column) {
     return switch (column) {
-      case FINDINGS -> 70;
+      case FINDINGS -> RowCells.FINDINGS_WIDTH;
       case COATING_USED -> 16;
-      case ORIFICE, FAN -> 14;
+      case ORIFICE, FAN -> 13;
       default -> 10;
     };
   }
