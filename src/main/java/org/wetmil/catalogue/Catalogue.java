@@ -142,6 +142,11 @@ public final class Catalogue {
     return entry(setting).text();
   }
 
+  /** The values or words that a setting takes, in the kept unit of its quantity. */
+  public Range range(Setting setting) {
+    return Range.of(row(setting).text("Range"));
+  }
+
   public Row row(Task task) {
     return rates[task.ordinal()];
   }
