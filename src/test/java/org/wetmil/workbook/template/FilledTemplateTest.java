@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
+import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.jobs.FillJob;
@@ -128,7 +129,7 @@ class FilledTemplateTest {
   }
 
   @Test
-  void tableIsRecognisedAndFilledColumnsStandBesideIt() throws IOException {
+  void tableIsRecognisedAndTakesInTheFilledColumns() throws IOException {
     Path bid = typed(UnitSystem.US, book -> line(book, 1, "walls", 24, 18, 9, "latex"));
 
     assertThat(BidReader.read(bid).layouts().get(0).tables().get(0).excelTable())
@@ -140,7 +141,7 @@ class FilledTemplateTest {
       XSSFSheet sheet = book.getSheet("Bid");
       int last = InputColumn.values().length;
       assertThat(sheet.getTables().get(0).getCellReferences().getLastCell().getCol() + 1)
-          .isEqualTo((short) last);
+          .isEqualTo((short) (last + FilledColumn.shown(Catalogue.builtIn()).size()));
       assertThat(sheet.getRow(0).getCell(last).getStringCellValue())
           .isEqualTo(FilledColumn.NET_AREA.heading(UnitSystem.US));
       assertThat(sheet.getDataValidations()).hasSize(last);
