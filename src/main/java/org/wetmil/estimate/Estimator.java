@@ -1,5 +1,6 @@
 package org.wetmil.estimate;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -13,7 +14,8 @@ public final class Estimator {
   private final Bid bid;
   private final Catalogue catalogue;
   private final boolean followsPlanned;
-  private final boolean deductsOpenings;
+  private final List<List<Work>> works;
+  private final Openings openings;
   private final Map<UnitSystem, TableTerms> tables = new EnumMap<>(UnitSystem.class);
   private final Map<FlowKey, GunFlow> flows = new HashMap<>();
 
@@ -30,25 +32,32 @@ public final class Estimator {
     for (UnitSystem system : UnitSystem.values()) {
       tables.put(system, new TableTerms(catalogue, system, bid.system()));
     }
-    this.deductsOpenings = !catalogue.text(Setting.MEASURING_RULE).equals("Solid");
+    this.works =
+        bid.sheets().stream()
+            .map(sheet -> sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList())
+            .toList();
+    this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
 
   /** Fills every line of a bid. */
   public static FilledBid fill(Bid bid) {
     Estimator estimator = new Estimator(bid);
-    return new FilledBid(bid, bid.sheets().stream().map(estimator::fill).toList());
+    List<FilledBid.FilledSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < bid.sheets().size(); i++) {
+      sheets.add(estimator.fill(bid.sheets().get(i), estimator.works.get(i)));
+    }
+    return new FilledBid(bid, sheets);
   }
 
-  private FilledBid.FilledSheet fill(BidSheet sheet) {
+  private FilledBid.FilledSheet fill(BidSheet sheet, List<Work> lines) {
     Rooms rooms = new Rooms();
-    List<Draft> drafts = sheet.lines().stream().map(line -> draft(line, rooms)).toList();
+    List<Draft> drafts = lines.stream().map(work -> draft(work, rooms)).toList();
     return new FilledBid.FilledSheet(sheet, drafts.stream().map(this::fill).toList());
   }
 
-  private Draft draft(BidLine line, Rooms rooms) {
-    Work work = Work.of(line, catalogue);
-    Terms terms = new Terms(line, tables.get(line.system()));
-    Area area = work.surface() == null ? null : Area.of(work, terms, deductsOpenings);
+  private Draft draft(Work work, Rooms rooms) {
+    Terms terms = new Terms(work.line(), tables.get(work.line().system()));
+    Area area = work.surface() == null ? null : Area.of(work, terms, catalogue, openings);
     boolean counts = area != null && area.isKnown() && work.coating() != null && work.isIncluded();
     return new Draft(work, terms, area, rooms.add(work, counts));
   }

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.wetmil.catalogue.Names;
 
 /** The rooms of a sheet by name, however a name is spelt. */
-final class Rooms {
+public final class Rooms {
   private final Map<String, Room> byKey = new HashMap<>();
   private final Map<String, Room> byName = new HashMap<>();
 
@@ -14,7 +14,7 @@ final class Rooms {
    * line that is in the totals (else on its first such line at all), at the length and width of the
    * room's first line that states both.
    */
-  static final class Room {
+  public static final class Room {
     private BidLine sized;
     private BidLine covering;
     private boolean counted;
@@ -36,22 +36,32 @@ final class Rooms {
       }
     }
 
+    /** Whether the floor of the room is covered on this line. */
+    public boolean isCoveredOn(BidLine line) {
+      return covering == line;
+    }
+
     /**
      * The line that sizes the floor covered on this one; null when the floor is covered on another
      * or no line of the room has a size.
      */
-    BidLine floorOf(BidLine line) {
-      return covering == line ? sized : null;
+    public BidLine floorOf(BidLine line) {
+      return isCoveredOn(line) ? sized : null;
     }
   }
 
   /** Takes the next line of the sheet into its room. */
-  Room add(Work work, boolean counts) {
+  public Room add(Work work, boolean counts) {
     Room room =
         byName.computeIfAbsent(
             work.line().text(InputColumn.ROOM),
             name -> byKey.computeIfAbsent(Names.key(name), key -> new Room()));
     room.add(work, counts);
     return room;
+  }
+
+  /** The room of a line that was taken. */
+  public Room of(BidLine line) {
+    return byName.get(line.text(InputColumn.ROOM));
   }
 }

@@ -127,6 +127,8 @@ public sealed interface Expr {
     MIN,
     MAX,
     SQRT,
+    /** Away from zero to a number of decimals, which are 0 here. */
+    ROUNDUP,
     PI;
 
     double apply(double[] values) {
@@ -146,6 +148,7 @@ public sealed interface Expr {
           yield most;
         }
         case SQRT -> Math.sqrt(values[0]);
+        case ROUNDUP -> Math.copySign(Math.ceil(Math.abs(values[0])), values[0]);
         case PI -> Math.PI;
       };
     }
@@ -218,6 +221,11 @@ public sealed interface Expr {
 
   static Expr sqrt(Expr of) {
     return new Call(Op.SQRT, List.of(of));
+  }
+
+  /** The next whole number away from zero. */
+  static Expr roundUp(Expr of) {
+    return new Call(Op.ROUNDUP, List.of(of, num(0)));
   }
 
   static Expr pi() {

@@ -30,7 +30,7 @@ final class Printer {
     if (value == Math.rint(value) && Math.abs(value) < 1e15) {
       return Long.toString((long) value);
     }
-    BigDecimal exact = new BigDecimal(Double.toString(value));
+    BigDecimal exact = new BigDecimal(Double.toString(value)).stripTrailingZeros();
     String plain = exact.toPlainString();
     return plain.length() <= 24 ? plain : exact.toString();
   }

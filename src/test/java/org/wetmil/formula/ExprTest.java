@@ -88,9 +88,9 @@ class ExprTest {
     "123456789012345, 123456789012345",
     "1e15, 1000000000000000",
     "1e22, 10000000000000000000000",
-    "1e30, 1.0E+30",
+    "1e30, 1E+30",
     "1.25e-7, 0.000000125",
-    "1e-30, 1.0E-30",
+    "1e-30, 1E-30",
     "-1.5e-300, -1.5E-300"
   })
   void aNumberIsPrintedAsASpreadsheetReadsItBack(double value, String text) {
