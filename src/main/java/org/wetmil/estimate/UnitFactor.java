@@ -1,5 +1,7 @@
 package org.wetmil.estimate;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import org.wetmil.formula.Expr;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.Quantity;
@@ -40,6 +42,8 @@ public enum UnitFactor implements Place {
               * si(Quantity.FAN_WIDTH, system)
               / si(Quantity.AREA_RATE, system));
 
+  private static final MathContext SHORT = new MathContext(12);
+
   private final String title;
   private final String meaning;
   private final java.util.function.ToDoubleFunction<UnitSystem> value;
@@ -60,28 +64,28 @@ public enum UnitFactor implements Place {
 
   /** The factor for formulas in these units. */
   public double value(UnitSystem system) {
-    return whole(value.applyAsDouble(system));
+    return tidy(value.applyAsDouble(system));
   }
 
   /** The factor that takes areas of length times girth to the area's unit. */
   static Expr scaled(Expr product, double factor) {
-    double whole = whole(factor);
-    if (whole == 1) {
+    double tidy = tidy(factor);
+    if (tidy == 1) {
       return product;
     }
-    double inverse = whole(1 / factor);
+    double inverse = tidy(1 / factor);
     return inverse == Math.rint(inverse)
         ? product.over(Expr.num(inverse))
-        : product.times(Expr.num(whole));
+        : product.times(Expr.num(tidy));
   }
 
   static double si(Quantity quantity, UnitSystem system) {
     return quantity.unit(system).si();
   }
 
-  /** Takes away the last bits that exact unit sizes leave beside a whole number. */
-  private static double whole(double value) {
-    double rounded = Math.rint(value);
-    return rounded != 0 && Math.abs(value - rounded) < 1e-10 * rounded ? rounded : value;
+  /** Takes away the last bits that unit sizes leave beside a short number: 0.36, 12, 3850. */
+  private static double tidy(double value) {
+    double rounded = new BigDecimal(value).round(SHORT).doubleValue();
+    return Math.abs(value - rounded) <= 4 * Math.ulp(value) ? rounded : value;
   }
 }
