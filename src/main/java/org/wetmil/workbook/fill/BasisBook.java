@@ -55,7 +55,9 @@ final class BasisBook {
     Set<Row> textures = new LinkedHashSet<>();
     Set<Row> conditions = new LinkedHashSet<>();
     Set<Row> sprayers = new LinkedHashSet<>();
-    filled.lines().forEach(line -> collect(line, coatings, surfaces, textures, conditions, sprayers));
+    filled
+        .lines()
+        .forEach(line -> collect(line, coatings, surfaces, textures, conditions, sprayers));
     coatings.forEach(this::table);
     surfaces.forEach(this::table);
     textures.forEach(this::table);

@@ -96,10 +96,11 @@ final class RowCells implements RowAdditions {
     return Texts.lines(lines);
   }
 
-  /** A finding as the row shows it: begun by the name of its column, which the marking looks for. */
+  /**
+   * A finding as the row shows it: begun by the name of its column, which the marking looks for.
+   */
   static String line(Finding finding) {
-    String column =
-        finding.spot().column() == null ? "Line" : finding.spot().column().heading();
+    String column = finding.spot().column() == null ? "Line" : finding.spot().column().heading();
     return column + ": " + finding.message();
   }
 }
