@@ -9,7 +9,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.wetmil.ledger.CsvText;
 import org.wetmil.quantity.Quantity;
@@ -26,44 +29,41 @@ final class BuiltIn {
 
   static Table table(String name, String file) {
     List<String> lines = lines(file);
-    List<Field> fields =
-        lines.stream()
-            .filter(line -> line.startsWith("#:"))
-            .map(line -> Field.of(line.substring(2)))
-            .toList();
-    TableSpec spec = new TableSpec(name, fields);
-    List<CsvText.Row> records = records(file, lines);
-    List<String> headings = fields.stream().map(Field::heading).toList();
-    if (!records.get(0).fields().equals(headings)) {
-      throw odd(file, records.get(0), "headings are not those declared: " + headings);
-    }
+    TableSpec spec = new TableSpec(name, fields(file, lines));
+    List<String> headings = spec.fields().stream().map(Field::heading).toList();
     List<Row> rows = new ArrayList<>();
-    for (CsvText.Row csv : records.subList(1, records.size())) {
-      if (csv.fields().size() != fields.size()) {
-        throw odd(file, csv, fields.size() + " fields wanted");
-      }
+    Set<String> names = new HashSet<>();
+    for (CsvText.Row csv : records(file, lines, headings)) {
       try {
-        rows.add(row(spec, csv.fields()));
+        Row row = row(spec, csv.fields());
+        if (!names.add(Names.key(row.name()))) {
+          throw new IllegalArgumentException("the name " + row.name() + " stands there twice");
+        }
+        rows.add(row);
       } catch (IllegalArgumentException e) {
-        throw odd(file, csv, e.getMessage());
+        throw odd(file, csv.line(), e.getMessage());
       }
     }
-    Table table = new Table(spec, rows);
-    if (table.rows().size() != rows.size()) {
-      throw new IllegalStateException(file + ": a name stands there twice");
-    }
-    return table;
+    return new Table(spec, rows);
   }
 
-  /** Records of a table without declared columns, the heading line left out. */
-  static List<CsvText.Row> plain(String file, int width) {
-    List<CsvText.Row> records = records(file, lines(file));
-    for (CsvText.Row csv : records) {
-      if (csv.fields().size() != width) {
-        throw odd(file, csv, width + " fields wanted");
+  /** Records of a table without declared columns, which has these headings. */
+  static List<CsvText.Row> plain(String file, List<String> headings) {
+    return records(file, lines(file), headings);
+  }
+
+  private static List<Field> fields(String file, List<String> lines) {
+    List<Field> fields = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).startsWith("#:")) {
+        try {
+          fields.add(Field.of(lines.get(i).substring(2)));
+        } catch (IllegalArgumentException e) {
+          throw odd(file, i + 1, e.getMessage());
+        }
       }
     }
-    return records.subList(1, records.size());
+    return fields;
   }
 
   private static Row row(TableSpec spec, List<String> texts) {
@@ -77,8 +77,13 @@ final class BuiltIn {
   private static Entry entry(TableSpec spec, int i, List<String> texts) {
     Field field = spec.fields().get(i);
     String text = texts.get(i).strip();
-    Kind kind = isPractice(spec, field, texts) ? Kind.PRACTICE : field.kind();
-    String source = kind == Kind.PRACTICE ? "common practice" : field.source();
+    Optional<String> surer = surer(spec, field, texts);
+    Kind kind = surer.isEmpty() ? field.kind() : Kind.PRACTICE;
+    String source = surer.isEmpty() ? field.source() : "common practice";
+    if (surer.isPresent() && !surer.get().isEmpty()) {
+      kind = Kind.PUBLISHED;
+      source = surer.get();
+    }
     Quantity quantity = field.quantity();
     Range range = field.range();
     if (quantity == null) {
@@ -104,10 +109,35 @@ final class BuiltIn {
     return new Entry(text, number, quantity, kind, source, BUILT_IN);
   }
 
-  private static boolean isPractice(TableSpec spec, Field field, List<String> texts) {
-    boolean says = spec.fields().stream().anyMatch(f -> f.heading().equals("Practice"));
-    return says
-        && Arrays.asList(texts.get(spec.index("Practice")).split(";")).contains(field.heading());
+  /**
+   * What makes a figure of this row surer than its column: nothing, common practice (an empty text)
+   * or a published source.
+   */
+  private static Optional<String> surer(TableSpec spec, Field field, List<String> texts) {
+    if (spec.fields().stream().noneMatch(f -> f.heading().equals("Practice"))) {
+      return Optional.empty();
+    }
+    return Arrays.stream(texts.get(spec.index("Practice")).split(";"))
+        .filter(part -> part.equals(field.heading()) || part.startsWith(field.heading() + ":"))
+        .map(part -> part.substring(field.heading().length()).replaceFirst("^:\\s*", ""))
+        .findFirst();
+  }
+
+  /** All records after the heading line, each as wide as it. */
+  private static List<CsvText.Row> records(String file, List<String> lines, List<String> headings) {
+    List<CsvText.Row> records = records(file, lines);
+    if (records.isEmpty()) {
+      throw new IllegalStateException(file + ": no heading line");
+    }
+    if (!records.get(0).fields().equals(headings)) {
+      throw odd(file, records.get(0).line(), "headings are not those declared: " + headings);
+    }
+    for (CsvText.Row csv : records) {
+      if (csv.fields().size() != headings.size()) {
+        throw odd(file, csv.line(), headings.size() + " fields wanted");
+      }
+    }
+    return records.subList(1, records.size());
   }
 
   private static List<CsvText.Row> records(String file, List<String> lines) {
@@ -136,7 +166,7 @@ final class BuiltIn {
     }
   }
 
-  private static IllegalStateException odd(String file, CsvText.Row csv, String why) {
-    return new IllegalStateException(file + ", line " + csv.line() + ": " + why);
+  private static IllegalStateException odd(String file, long line, String why) {
+    return new IllegalStateException(file + ", line " + line + ": " + why);
   }
 }

@@ -80,6 +80,10 @@ public final class Catalogue {
     return coatings.look(name);
   }
 
+  boolean isCoating(String name) {
+    return coating(name).orNull() != null;
+  }
+
   public Lookup<Surface> surface(String name) {
     return surfaces.look(name);
   }
@@ -168,7 +172,7 @@ public final class Catalogue {
       tables.put(which, which.load());
     }
     Map<String, List<Word>> words = new HashMap<>();
-    BuiltIn.plain("other-words.csv", 4)
+    BuiltIn.plain("other-words.csv", List.of("Table", "Word", "Means", "Ambiguous"))
         .forEach(
             csv ->
                 words
@@ -196,11 +200,16 @@ public final class Catalogue {
     }
 
     Lookup<T> look(String name) {
-      return name.isBlank() ? new Lookup.Blank<>() : known.computeIfAbsent(name, this::find);
+      return name.isEmpty() ? new Lookup.Blank<>() : known.computeIfAbsent(name, this::find);
     }
 
     private Lookup<T> find(String name) {
-      T direct = byKey.get(Names.key(name));
+      String key = Names.key(name);
+      if (key.isEmpty()) {
+        // a dash or a fixed space stands for nothing
+        return new Lookup.Blank<>();
+      }
+      T direct = byKey.get(key);
       if (direct != null) {
         return new Lookup.Found<>(direct, false);
       }

@@ -4,7 +4,7 @@ package org.wetmil.catalogue;
  * A coating as the tip, the film and the order need it.
  *
  * @param row where each figure was stated
- * @param named whether the estimator gave a row for it, rather than the class standing in
+ * @param named whether the estimator states its solids, rather than the class standing in
  */
 public record Coating(
     Row row,

@@ -24,8 +24,13 @@ public enum MeasuredBy {
     return words;
   }
 
+  /** Whether an area is so many pieces of a usual size. */
+  boolean goesByPiece() {
+    return this == COUNT_X_UNIT || this == COUNT_X_SIZE;
+  }
+
   static Optional<MeasuredBy> find(String words) {
-    String key = Names.key(words);
+    String key = Names.key(words.replace('×', 'x'));
     return Arrays.stream(values()).filter(way -> Names.key(way.words).equals(key)).findFirst();
   }
 }

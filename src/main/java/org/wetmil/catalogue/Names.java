@@ -3,28 +3,48 @@ package org.wetmil.catalogue;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Compares names as estimators write them: any case, singular or plural, hyphen or space. */
 public final class Names {
+  /** Spaces, hyphens and the dashes that programs make of hyphens. */
+  private static final Pattern GAPS =
+      Pattern.compile("[\\s\\u00a0\\u2007\\u202f_\\-\\u2010-\\u2015\\u2212]+");
+
+  /** What is longer is a remark, not a misspelt name. */
+  private static final int LONGEST = 60;
+
   private Names() {}
 
   /** What two spellings of one name have in common. */
   public static String key(String name) {
-    String plain = name.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0_-]+", " ").strip();
+    String plain = GAPS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
     return Stream.of(plain.split(" ")).map(Names::singular).collect(Collectors.joining(" "));
   }
 
+  /** Doors are a door, sashes a sash, varnishes a varnish and epoxies an epoxy; gloss is gloss. */
   private static String singular(String word) {
-    return word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
-        ? word.substring(0, word.length() - 1)
-        : word;
+    String stem =
+        word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
+            ? word.substring(0, word.length() - 1)
+            : word;
+    if (stem.length() > 3 && stem.endsWith("ie")) {
+      return stem.substring(0, stem.length() - 2) + "y";
+    }
+    // the e goes in the singular too (niche), so that both numbers have one key
+    return Stream.of("she", "che", "xe", "sse").anyMatch(stem::endsWith)
+        ? stem.substring(0, stem.length() - 1)
+        : stem;
   }
 
   /** Up to three names that a misspelt one may have meant, nearest first. */
   public static List<String> nearest(String name, Stream<String> known) {
     String key = key(name);
+    if (key.length() > LONGEST) {
+      return List.of();
+    }
     record Near(String name, int distance) {}
     return known
         .map(other -> new Near(other, distance(key, key(other))))

@@ -1,5 +1,7 @@
 package org.wetmil.catalogue;
 
+import java.util.Optional;
+
 /** The narrowest dimension of the work on a surface: one of the line's dimensions, or fixed. */
 public sealed interface Narrowest {
   /** One of the dimensions that the line states. */
@@ -14,14 +16,20 @@ public sealed interface Narrowest {
   /** The same for every piece. */
   record Fixed(double inches) implements Narrowest {}
 
-  static Narrowest of(String text) {
+  /** One of the dimensions by its name. */
+  static Optional<Narrowest> find(String text) {
     return switch (Names.key(text)) {
-      case "height" -> Of.HEIGHT;
-      case "width" -> Of.WIDTH;
-      case "lesser" -> Of.LESSER;
-      case "girth" -> Of.GIRTH;
-      case "half girth" -> Of.HALF_GIRTH;
-      default -> new Fixed(Double.parseDouble(text));
+      case "height" -> Optional.of(Of.HEIGHT);
+      case "width" -> Optional.of(Of.WIDTH);
+      case "lesser" -> Optional.of(Of.LESSER);
+      case "girth" -> Optional.of(Of.GIRTH);
+      case "half girth" -> Optional.of(Of.HALF_GIRTH);
+      default -> Optional.empty();
     };
+  }
+
+  /** What a table's cell says, where a width is a number of inches. */
+  static Narrowest of(String text) {
+    return find(text).orElseGet(() -> new Fixed(Double.parseDouble(text)));
   }
 }

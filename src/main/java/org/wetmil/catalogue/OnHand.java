@@ -3,6 +3,7 @@ package org.wetmil.catalogue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -25,14 +26,27 @@ record OnHand(
     List<BucketTest> tests = new ArrayList<>();
     for (Row row : catalogue.rows(Tables.BUCKET_TESTS)) {
       TipCode tip = tip(row, problems);
-      double psi = row.number("Pressure");
-      double gpm = row.number("Flow");
-      if (tip != null && psi > 0 && gpm > 0) {
-        tests.add(new BucketTest(row, tip, row.text("Coating"), psi, gpm));
+      if (tip != null && isWhole(row, catalogue, problems)) {
+        double psi = row.number("Pressure");
+        tests.add(new BucketTest(row, tip, row.text("Coating"), psi, row.number("Flow")));
       }
     }
     List<Guard> guards = catalogue.rows(Tables.GUARDS_ON_HAND).stream().map(OnHand::guard).toList();
     return new OnHand(tips, guards, tests, stock(catalogue));
+  }
+
+  /** A test that lacks its pressure, its flow or a coating that is known cannot be used. */
+  private static boolean isWhole(Row row, Catalogue catalogue, List<TableProblem> problems) {
+    boolean whole = true;
+    for (String heading : List.of("Coating", "Pressure", "Flow")) {
+      boolean known = !heading.equals("Coating") || catalogue.isCoating(row.text(heading));
+      if (!row.get(heading).isStated() || !known) {
+        problem(
+            row, problems, "a test with a " + heading.toLowerCase(Locale.ROOT) + " that is known");
+        whole = false;
+      }
+    }
+    return whole;
   }
 
   private static Guard guard(Row row) {
@@ -50,9 +64,9 @@ record OnHand(
   }
 
   private static Stream<TipCode> stock(Row row) {
-    int digit = Integer.parseInt(row.name());
-    int from = (int) row.number("Orifice from");
-    int to = (int) row.number("Orifice to");
+    int digit = (int) row.number("Fan digit");
+    int from = (int) Math.round(row.number("Orifice from"));
+    int to = (int) Math.round(row.number("Orifice to"));
     List<Integer> even =
         Arrays.stream(row.text("Even orifices").split(";"))
             .filter(text -> !text.isBlank())
@@ -68,16 +82,15 @@ record OnHand(
     if (result instanceof TipCode.Read read) {
       return read.tip();
     }
-    TipCode.Refused refused = (TipCode.Refused) result;
+    problem(row, problems, "a tip code: " + ((TipCode.Refused) result).sentence());
+    return null;
+  }
+
+  private static void problem(Row row, List<TableProblem> problems, String expected) {
     if (row.get("Tip").origin() instanceof Origin.Cell cell) {
       problems.add(
           new TableProblem(
-              row.spec().name(),
-              cell.sheet(),
-              cell.address(),
-              refused.raw(),
-              "a tip code: " + refused.sentence()));
+              row.spec().name(), cell.sheet(), cell.address(), row.text("Tip"), expected));
     }
-    return null;
   }
 }

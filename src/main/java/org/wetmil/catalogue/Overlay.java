@@ -1,85 +1,158 @@
 package org.wetmil.catalogue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.wetmil.quantity.Quantity;
-import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 
-/** Lays the rows an estimator states over one table: cell by cell, the rest stays as it was. */
+/**
+ * Lays the rows an estimator states over one table: cell by cell, the rest stays as it was. A cell
+ * or row that cannot be used is a problem and changes nothing.
+ */
 final class Overlay {
   private final Catalogue catalogue;
   private final Tables which;
   private final TableSpec spec;
-  private final UnitSystem fallback;
-  private final List<TableProblem> problems;
+  private final CellEntry cells;
+  private final Consistency consistency;
+
+  /** Rows made so far, by name: a class that the estimator states serves the products under it. */
+  private final Map<String, Row> made = new HashMap<>();
 
   Overlay(Catalogue catalogue, Tables which, UnitSystem fallback, List<TableProblem> problems) {
     this.catalogue = catalogue;
     this.which = which;
     this.spec = catalogue.table(which).spec();
-    this.fallback = fallback;
-    this.problems = problems;
+    this.cells = new CellEntry(spec.name(), fallback, problems);
+    this.consistency = new Consistency(cells);
   }
 
   List<Row> rows(List<StatedRow> stated) {
     List<Row> rows = new ArrayList<>();
-    stated.forEach(row -> merge(row).ifPresent(rows::add));
+    Map<Row, StatedRow> from = new IdentityHashMap<>();
+    for (StatedRow one : once(stated)) {
+      merge(one)
+          .ifPresent(
+              row -> {
+                rows.add(row);
+                from.put(row, one);
+                made.put(Names.key(row.name()), row);
+              });
+    }
+    return which == Tables.SETTINGS
+        ? consistency.settings(catalogue.table(which), rows, from)
+        : rows;
+  }
+
+  /** The rows that have a name, the first of each; classes before the products that name them. */
+  private List<StatedRow> once(List<StatedRow> stated) {
+    Map<String, Integer> seen = new HashMap<>();
+    List<StatedRow> rows = new ArrayList<>();
+    for (StatedRow row : stated) {
+      StatedRow.StatedCell name = name(row);
+      if (name == null || name.raw().isBlank()) {
+        row.cells().values().stream()
+            .filter(cell -> !cell.raw().isBlank())
+            .findFirst()
+            .ifPresent(
+                cell -> cells.problem(row, cell, "a name under " + spec.fields().get(0).heading()));
+        continue;
+      }
+      Integer first = which.isList() ? null : seen.putIfAbsent(Names.key(name.raw()), row.row());
+      if (first == null) {
+        rows.add(row);
+      } else {
+        cells.problem(row, name, "each name once; row " + first + " states it already");
+      }
+    }
+    rows.sort(Comparator.comparing(row -> stated(row, "Class").isPresent() && !isOwnClass(row)));
     return rows;
   }
 
+  private boolean isOwnClass(StatedRow row) {
+    return Names.key(stated(row, "Class").orElseThrow().raw()).equals(Names.key(name(row).raw()));
+  }
+
   private Optional<Row> merge(StatedRow stated) {
-    StatedRow.StatedCell name = stated.cells().get(spec.fields().get(0).heading());
-    if (name == null || name.raw().isBlank()) {
+    StatedRow.StatedCell name = name(stated);
+    Optional<StatedRow.StatedCell> className =
+        which == Tables.COATINGS ? stated(stated, "Class") : Optional.empty();
+    Optional<Row> under = className.isPresent() ? ofClass(className.get()) : under(name);
+    if (className.isPresent() && under.isEmpty()) {
+      cells.problem(stated, className.get(), "a class of coating: " + names());
       return Optional.empty();
     }
-    Optional<Row> under = under(stated, name);
     if (under.isEmpty() && spec.isByRow()) {
-      String near =
-          String.join(
-              ", ", Names.nearest(name.raw(), catalogue.rows(which).stream().map(Row::name)));
-      problem(stated, name, "one of the names of this table" + (near.isEmpty() ? "" : ": " + near));
+      cells.problem(stated, name, "one of the names of this table" + nearest(name.raw()));
       return Optional.empty();
     }
+    List<Entry> below = under.map(Row::entries).orElseGet(this::blanks);
     List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < spec.fields().size(); i++) {
-      Field field = spec.fields().get(i);
-      Entry below = under.isPresent() ? under.get().entries().get(i) : blank(field);
-      StatedRow.StatedCell cell = stated.cells().get(field.heading());
-      boolean states = cell != null && !cell.raw().isBlank();
-      entries.add(states && !isFixed(i, field) ? entry(stated, field, below, cell) : below);
+      entries.add(entry(stated, i, below.get(i)));
     }
-    String own = which.isList() ? name.raw() + " #" + stated.row() : name.raw().strip();
-    entries.set(0, text(stated, name, spec.fields().get(0)));
-    if (!spec.isByRow() && under.isEmpty() && !which.isList() && isIncomplete(stated, entries)) {
+    if (entries.get(0).text().isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Row(spec, under.isPresent() && spec.isByRow() ? under.get().name() : own, entries));
+    className.ifPresent(
+        cell ->
+            entries.set(
+                spec.index("Class"),
+                cells.text(stated, cell, below.get(spec.index("Class")).text())));
+    consistency.columns(which, spec, stated, entries, below);
+    if (isIncomplete(stated, entries)) {
+      return Optional.empty();
+    }
+    String own = which.isList() ? name.raw() + " #" + stated.row() : entries.get(0).text();
+    return Optional.of(new Row(spec, spec.isByRow() ? under.orElseThrow().name() : own, entries));
   }
 
-  /** A table by row keeps what a value measures; only the value itself can be stated. */
-  private boolean isFixed(int i, Field field) {
-    return i > 0 && spec.isByRow() && field.quantity() != null;
+  /** What stands under a heading: the stated cell where it can be used, else the entry below. */
+  private Entry entry(StatedRow stated, int i, Entry below) {
+    Field field = spec.fields().get(i);
+    Optional<StatedRow.StatedCell> cell = stated(stated, field.heading());
+    boolean fixed = i > 0 && spec.isByRow() && field.quantity() != null;
+    if (cell.isEmpty() || fixed) {
+      return below;
+    }
+    if (i == 0) {
+      return field.quantity().isNumber()
+          ? cells.read(stated, cell.get(), field, field.quantity(), field.range()).orElse(below)
+          : cells.text(stated, cell.get(), cell.get().raw().strip());
+    }
+    Range range = spec.isByRow() ? rowRange(stated) : field.range();
+    Quantity quantity = spec.isByRow() ? below.quantity() : field.quantity();
+    return cells.read(stated, cell.get(), field, quantity, range).orElse(below);
   }
 
-  /** The row whose figures fill what the stated row leaves blank. */
-  private Optional<Row> under(StatedRow stated, StatedRow.StatedCell name) {
+  /** The row of this name, or of the one name that another word for it means. */
+  private Optional<Row> under(StatedRow.StatedCell name) {
     if (which.isList()) {
       return Optional.empty();
     }
-    StatedRow.StatedCell className = stated.cells().get("Class");
-    if (which == Tables.COATINGS && className != null && !className.raw().isBlank()) {
-      Coating base = catalogue.coating(className.raw()).orNull();
-      if (base == null) {
-        String classes = String.join(", ", catalogue.rows(which).stream().map(Row::name).toList());
-        problem(stated, className, "a class of coating: " + classes);
-        return Optional.empty();
-      }
-      return Optional.of(fromClass(base.row()));
-    }
-    return catalogue.table(which).find(name.raw());
+    Table table = catalogue.table(which);
+    return table
+        .find(name.raw())
+        .or(
+            () ->
+                catalogue
+                    .otherWord(which, name.raw())
+                    .filter(word -> !word.ambiguous())
+                    .flatMap(word -> table.find(word.means())));
+  }
+
+  /** The row of a class, as the estimator states it where that is so. */
+  private Optional<Row> ofClass(StatedRow.StatedCell cell) {
+    Coating known = catalogue.coating(cell.raw()).orNull();
+    Row built = known == null ? null : known.row();
+    return Optional.ofNullable(
+            made.getOrDefault(Names.key(built == null ? cell.raw() : built.name()), built))
+        .map(this::fromClass);
   }
 
   private Row fromClass(Row row) {
@@ -96,131 +169,63 @@ final class Overlay {
     List<String> wanted =
         switch (which) {
           case COATINGS -> List.of("Class");
-          case SURFACES ->
-              List.of(
-                  "Measured by",
-                  "Narrowest",
-                  "Widest fan",
-                  "Stick",
-                  "Hit",
-                  "Band",
-                  "Trigger share");
+          case SURFACES -> wantedOfSurface(entries.get(spec.index("Measured by")).text());
+          case STOCK_TIPS -> List.of("Orifice from", "Orifice to");
           case TEXTURES -> List.of("Roughness");
           case CONDITIONS -> List.of("Preparation", "State");
           default -> List.of();
         };
-    boolean incomplete = false;
-    for (String heading : wanted) {
-      if (!entries.get(spec.index(heading)).isStated()) {
-        StatedRow.StatedCell name = stated.cells().get(spec.fields().get(0).heading());
-        problem(stated, name, "a value under " + heading + ", since this row is a new one");
-        incomplete = true;
-      }
-    }
-    return incomplete;
+    List<String> blank =
+        wanted.stream().filter(h -> !entries.get(spec.index(h)).isStated()).toList();
+    blank.forEach(
+        h -> cells.problem(stated, name(stated), "a value that can be used under " + h + " too"));
+    return !blank.isEmpty();
   }
 
-  private Entry entry(StatedRow stated, Field field, Entry below, StatedRow.StatedCell cell) {
-    Quantity quantity = spec.isByRow() ? below.quantity() : field.quantity();
-    Range range = spec.isByRow() ? rowRange(stated) : field.range();
-    if (!quantity.isNumber()) {
-      return word(stated, field, range, below, cell);
+  private static List<String> wantedOfSurface(String measuredBy) {
+    List<String> wanted =
+        new ArrayList<>(
+            List.of(
+                "Measured by",
+                "Narrowest dimension",
+                "Widest fan",
+                "Stick",
+                "Hit",
+                "Band",
+                "Trigger share"));
+    if (MeasuredBy.find(measuredBy).filter(MeasuredBy::goesByPiece).isPresent()) {
+      wanted.add("Unit area");
     }
-    if (Double.isNaN(cell.number())) {
-      problem(stated, cell, "a number");
-      return below;
-    }
-    Unit unit = unit(quantity, cell);
-    if (unit.dimension() != quantity.base().dimension()) {
-      problem(stated, cell, "a value in " + quantity.unit(fallback).symbol());
-      return below;
-    }
-    double number = unit.to(quantity.base(), cell.number());
-    if (!range.holds(number)) {
-      problem(stated, cell, "a value " + shown(quantity, range));
-      return below;
-    }
-    double live = cell.trueNumber() ? cell.number() : Double.NaN;
-    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), unit, live);
-    return new Entry(cell.raw(), number, quantity, Kind.YOURS, "your sheet", origin);
-  }
-
-  private Entry word(
-      StatedRow stated, Field field, Range range, Entry below, StatedRow.StatedCell cell) {
-    Optional<String> word = range.word(cell.raw());
-    boolean good =
-        word.isPresent()
-            && switch (field.heading()) {
-              case "Measured by" -> MeasuredBy.find(cell.raw()).isPresent();
-              case "Narrowest" -> isNarrowest(cell.raw());
-              case "Band" -> cell.raw().strip().matches("(?i)broad|joinery");
-              default -> true;
-            };
-    if (!good) {
-      problem(
-          stated,
-          cell,
-          range.words().isEmpty() ? field.meaning() : "one of " + String.join(", ", range.words()));
-      return below;
-    }
-    Entry text = text(stated, cell, field);
-    return new Entry(
-        word.get(), text.number(), text.quantity(), text.kind(), text.source(), text.origin());
-  }
-
-  private static boolean isNarrowest(String text) {
-    try {
-      Narrowest.of(text);
-      return true;
-    } catch (NumberFormatException e) {
-      return false;
-    }
-  }
-
-  /** A share typed over 1 without a percent sign is a percentage: 36 is 0.36. */
-  private Unit unit(Quantity quantity, StatedRow.StatedCell cell) {
-    if (quantity == Quantity.SHARE) {
-      return cell.unit() == Unit.PERCENT || (!cell.share() && cell.number() > 1)
-          ? Unit.PERCENT
-          : Unit.ONE;
-    }
-    return cell.unit() == null ? quantity.unit(fallback) : cell.unit();
+    return wanted;
   }
 
   private Range rowRange(StatedRow stated) {
-    String name = stated.cells().get(spec.fields().get(0).heading()).raw();
-    return Range.of(catalogue.table(which).get(name).text("Range"));
+    return Range.of(catalogue.table(which).get(name(stated).raw()).text("Range"));
   }
 
-  private String shown(Quantity quantity, Range range) {
-    return "from %s to %s %s"
-        .formatted(
-            plain(quantity.shown(range.low(), fallback)),
-            plain(quantity.shown(range.high(), fallback)),
-            quantity.unit(fallback).symbol())
-        .strip();
+  private StatedRow.StatedCell name(StatedRow row) {
+    return row.cells().get(spec.fields().get(0).heading());
   }
 
-  private static String plain(double value) {
-    return java.math.BigDecimal.valueOf(value)
-        .round(new java.math.MathContext(4))
-        .stripTrailingZeros()
-        .toPlainString();
+  private static Optional<StatedRow.StatedCell> stated(StatedRow row, String heading) {
+    return Optional.ofNullable(row.cells().get(heading)).filter(cell -> !cell.raw().isBlank());
   }
 
-  private Entry text(StatedRow stated, StatedRow.StatedCell cell, Field field) {
-    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), Unit.ONE, Double.NaN);
-    Quantity quantity = field.quantity() == null ? Quantity.TEXT : field.quantity();
-    return new Entry(cell.raw().strip(), Double.NaN, quantity, Kind.YOURS, "your sheet", origin);
+  private String names() {
+    return String.join(", ", catalogue.rows(which).stream().map(Row::name).toList());
+  }
+
+  private String nearest(String name) {
+    List<String> near = Names.nearest(name, catalogue.rows(which).stream().map(Row::name));
+    return near.isEmpty() ? "" : ": " + String.join(", ", near);
+  }
+
+  private List<Entry> blanks() {
+    return spec.fields().stream().map(Overlay::blank).toList();
   }
 
   private static Entry blank(Field field) {
     Quantity quantity = field.quantity() == null ? Quantity.TEXT : field.quantity();
     return new Entry("", Double.NaN, quantity, field.kind(), field.source(), new Origin.BuiltIn());
-  }
-
-  private void problem(StatedRow stated, StatedRow.StatedCell cell, String expected) {
-    problems.add(
-        new TableProblem(spec.name(), stated.sheet(), cell.address(), cell.raw(), expected));
   }
 }

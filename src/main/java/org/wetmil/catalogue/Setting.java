@@ -48,7 +48,8 @@ public enum Setting {
   AIR_TEMPERATURE("Air temperature"),
   SURFACE_TEMPERATURE("Surface temperature"),
   HUMIDITY("Humidity"),
-  DEW_POINT_MARGIN("Dew point margin");
+  DEW_POINT_MARGIN("Dew point margin"),
+  CREW_LANGUAGE("Crew language");
 
   private final String title;
 

@@ -18,7 +18,8 @@ public record Sprayer(
         row,
         row.name(),
         row.number("Greatest flow"),
-        row.number("Greatest orifice"),
+        // orifices go by whole thousandths, which a rating in millimetres only comes close to
+        Math.rint(row.number("Greatest orifice")),
         row.number("Greatest pressure"),
         row.number("Guns"),
         row.number("Hose bore"),

@@ -13,7 +13,7 @@ public record StatedRow(String sheet, int row, Map<String, StatedCell> cells) {
    * @param number the number read from it as typed; NaN when it is none
    * @param unit the unit of the cell, its heading or its row; null when none is stated
    * @param trueNumber whether the cell itself holds a number, so that a formula may point at it
-   * @param share whether the number is already a share (a percent format or a percent sign)
+   * @param share whether the cell has a percent format, so that its number is already a share
    */
   public record StatedCell(
       String address, String raw, double number, Unit unit, boolean trueNumber, boolean share) {}

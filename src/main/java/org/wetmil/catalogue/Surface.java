@@ -32,7 +32,7 @@ public record Surface(
         row,
         row.name(),
         MeasuredBy.find(row.text("Measured by")).orElseThrow(),
-        Narrowest.of(row.text("Narrowest")),
+        Narrowest.of(row.text("Narrowest dimension")),
         (int) Math.round(row.number("Widest fan")),
         row.number("Stick"),
         row.number("Hit"),

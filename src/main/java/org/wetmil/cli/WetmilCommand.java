@@ -1,5 +1,6 @@
 package org.wetmil.cli;
 
+import org.wetmil.workbook.WorkbookException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,6 +12,8 @@ import picocli.CommandLine.Spec;
     name = "wetmil",
     description = "Fills spray-painting bid workbooks: Excel in, Excel out.",
     mixinStandardHelpOptions = true,
+    scope = CommandLine.ScopeType.INHERIT,
+    subcommands = {FillCommand.class},
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {
 
@@ -20,10 +23,24 @@ public final class WetmilCommand implements Runnable {
    * Runs the command line.
    *
    * @param args the arguments as given by the user
-   * @return the exit code: 0 done, 1 a fault, 2 a command line that was not understood
+   * @return the exit code: 0 done, 1 findings, 2 a command line that was not understood, 3 an input
+   *     or output that cannot be used, 4 a fault of the program
    */
   public static int execute(String... args) {
-    return new CommandLine(new WetmilCommand()).execute(args);
+    return new CommandLine(new WetmilCommand())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(WetmilCommand::fail)
+        .execute(args);
+  }
+
+  private static int fail(
+      Exception fault, CommandLine commandLine, CommandLine.ParseResult parsed) {
+    if (fault instanceof WorkbookException) {
+      commandLine.getErr().println(fault.getMessage());
+      return ExitCode.UNUSABLE;
+    }
+    commandLine.getErr().println("A fault of the program (" + fault + ").");
+    return ExitCode.FAULT;
   }
 
   @Override

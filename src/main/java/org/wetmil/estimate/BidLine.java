@@ -29,12 +29,13 @@ public record BidLine(
     return get(column).raw().strip();
   }
 
-  /** The number of a cell in the kept unit; NaN when there is none. */
+  /** The number of a cell in the kept unit; NaN when there is none that the column takes. */
   public double number(InputColumn column) {
-    return get(column).number();
+    double number = get(column).number();
+    return column.takes(number) ? number : Double.NaN;
   }
 
   public boolean has(InputColumn column) {
-    return get(column).hasNumber();
+    return !Double.isNaN(number(column));
   }
 }

@@ -19,6 +19,9 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
   /** A last bit of a double must not make another coat (house). */
   private static final double ROUNDING = 1e-9;
 
+  /** No film is thinner than a molecule; less is a slip that a finding names (house). */
+  private static final double LEAST_MIL = 1e-6;
+
   /** What the number of coats rests on. */
   public enum Basis {
     STATED,
@@ -30,7 +33,7 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
     Coating coating = work.coating();
     double stated = work.line().number(InputColumn.COATS);
     double totalDryMil = work.line().number(InputColumn.SPECIFIED_FILM);
-    boolean specified = totalDryMil > 0;
+    boolean specified = totalDryMil >= LEAST_MIL;
     int coats;
     Basis basis;
     if (stated >= 1) {

@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Setting;
-import org.wetmil.catalogue.Sprayer;
 
 /** Fills bid lines: area, coats, tip, pace, film, paint and hours, in that order. */
 public final class Estimator {
@@ -17,8 +15,14 @@ public final class Estimator {
   private final Map<FlowKey, GunFlow> flows = new ConcurrentHashMap<>();
 
   /** What the flow at the gun depends on besides the orifice. */
-  private record FlowKey(
-      String coating, double thinner, double setPsi, String sprayer, boolean atGun) {}
+  private record FlowKey(String coating, double thinner, Pressure pressure, String sprayer) {}
+
+  /** A line on its way: what is wanted before its room can be judged. */
+  private record Draft(Work work, Terms terms, Area area) {
+    boolean isCounted() {
+      return area != null && area.isKnown() && work.coating() != null && work.isIncluded();
+    }
+  }
 
   private Estimator(Bid bid) {
     this.bid = bid;
@@ -34,31 +38,31 @@ public final class Estimator {
   }
 
   private FilledBid.FilledSheet fill(BidSheet sheet) {
-    List<Work> works = sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList();
-    Rooms rooms = new Rooms(works);
-    return new FilledBid.FilledSheet(sheet, works.stream().map(work -> fill(work, rooms)).toList());
+    List<Draft> drafts = sheet.lines().stream().map(this::draft).toList();
+    Rooms rooms = new Rooms();
+    drafts.forEach(draft -> rooms.add(draft.work(), draft.isCounted()));
+    return new FilledBid.FilledSheet(
+        sheet, drafts.stream().map(draft -> fill(draft, rooms)).toList());
   }
 
-  private FilledLine fill(Work work, Rooms rooms) {
-    Terms terms = new Terms(work.line(), catalogue, bid.system());
-    Figures figures = new Figures(catalogue, work, terms);
+  private Draft draft(BidLine line) {
+    Work work = Work.of(line, catalogue);
+    Terms terms = new Terms(line, catalogue, bid.system());
     Area area = work.surface() == null ? null : Area.of(work, terms, deductsOpenings);
+    return new Draft(work, terms, area);
+  }
+
+  private FilledLine fill(Draft draft, Rooms rooms) {
+    Work work = draft.work();
+    Area area = draft.area();
+    Figures figures = new Figures(catalogue, work, draft.terms());
     if (area == null || work.coating() == null) {
       return new FilledLine(
           work, area, null, null, Double.NaN, null, null, null, figures.incomplete(area));
     }
     Stroke stroke = Stroke.of(work.surface(), area.narrowestIn(), catalogue);
     CoatPlan coats = CoatPlan.of(work, catalogue);
-    double setPsi = pressureToSet(work);
-    GunFlow flow =
-        flows.computeIfAbsent(
-            new FlowKey(
-                work.coating().name(),
-                work.thinnerShare(),
-                setPsi,
-                work.line().text(InputColumn.SPRAYER),
-                work.line().pressureAtGun()),
-            key -> new GunFlow(catalogue, work, setPsi));
+    GunFlow flow = flow(work);
     TipChooser chooser = new TipChooser(catalogue, work, stroke, flow, coats.targetMil());
     Setup recommended = chooser.choose();
     Setup planned = work.planned() == null ? null : chooser.judge(work.planned());
@@ -69,26 +73,18 @@ public final class Estimator {
         area,
         stroke,
         coats,
-        setPsi,
+        followed.gun().pumpPsi(),
         recommended,
         planned,
         followed,
-        figures.of(area, stroke, coats, flow, setPsi, recommended, followed, rooms));
+        figures.of(area, stroke, coats, flow, recommended, followed, rooms));
   }
 
-  /**
-   * The line's pressure where it is inside what airless spraying takes, else the coating's usual;
-   * never over the sprayer's rating.
-   */
-  private double pressureToSet(Work work) {
-    Coating coating = work.coating();
-    double stated = work.line().number(InputColumn.PRESSURE);
-    boolean usable =
-        stated >= catalogue.number(Setting.LEAST_PRESSURE)
-            && stated <= catalogue.number(Setting.GREATEST_PRESSURE);
-    double wanted = usable ? stated : coating.usualPsi();
-    Sprayer sprayer = work.sprayer();
-    boolean rated = sprayer != null && !Double.isNaN(sprayer.greatestPsi());
-    return rated ? Math.min(wanted, sprayer.greatestPsi()) : wanted;
+  private GunFlow flow(Work work) {
+    Pressure pressure = Pressure.of(work, catalogue);
+    String sprayer = work.sprayer() == null ? "" : work.sprayer().name();
+    return flows.computeIfAbsent(
+        new FlowKey(work.coating().name(), work.thinnerShare(), pressure, sprayer),
+        key -> new GunFlow(catalogue, work, pressure));
   }
 }

@@ -41,11 +41,10 @@ final class Figures {
       Stroke stroke,
       CoatPlan coats,
       GunFlow flow,
-      double setPsi,
       Setup recommended,
       Setup followed,
       Rooms rooms) {
-    choices(coats, setPsi, recommended);
+    choices(coats, recommended, followed);
     Row surface = work.surface().row();
     boolean own = followed == recommended;
     Expr fan =
@@ -73,7 +72,7 @@ final class Figures {
             stick,
             hit,
             Expr.num(1).minus(terms.setting(waste(work))));
-    Texture texture = work.textureFound().orNull();
+    Texture texture = work.texture();
     boolean rough = texture != null && !work.coating().fillsVoids() && texture.roughness() != 1;
     Expr film = cell(FilledColumn.WET_FILM);
     live(
@@ -114,7 +113,7 @@ final class Figures {
     return work.sprayer() != null && work.sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
   }
 
-  private void choices(CoatPlan coats, double setPsi, Setup recommended) {
+  private void choices(CoatPlan coats, Setup recommended, Setup followed) {
     if (recommended.isTip()) {
       cells.put(FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
       cells.put(FilledColumn.FAN, shown(recommended.fanIn(), Quantity.FAN_WIDTH));
@@ -123,7 +122,7 @@ final class Figures {
     } else {
       cells.put(FilledColumn.TIP_CODE, new Figure.Word("none"));
     }
-    cells.put(FilledColumn.PRESSURE, shown(setPsi, Quantity.PRESSURE));
+    cells.put(FilledColumn.PRESSURE, shown(followed.gun().pumpPsi(), Quantity.PRESSURE));
     cells.put(FilledColumn.COATS, new Figure.Choice(coats.coats()));
     cells.put(FilledColumn.COATING_USED, new Figure.Word(work.coating().name()));
   }

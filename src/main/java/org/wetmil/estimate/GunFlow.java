@@ -15,13 +15,14 @@ public final class GunFlow {
 
   private final Catalogue catalogue;
   private final Work work;
-  private final double setPsi;
+  private final Pressure pressure;
   private final Hose hose;
   private final At[] known = new At[ORIFICES];
 
   /**
    * What the tip gets.
    *
+   * @param pumpPsi pressure to set at the pump
    * @param gunPsi pressure at the tip
    * @param flowGpm flow of one gun
    * @param lossPsi loss in the hose
@@ -29,12 +30,17 @@ public final class GunFlow {
    * @param test the bucket test that the flow rests on; null when the coefficient served
    */
   public record At(
-      double gunPsi, double flowGpm, double lossPsi, boolean laminar, BucketTest test) {}
+      double pumpPsi,
+      double gunPsi,
+      double flowGpm,
+      double lossPsi,
+      boolean laminar,
+      BucketTest test) {}
 
-  GunFlow(Catalogue catalogue, Work work, double setPsi) {
+  GunFlow(Catalogue catalogue, Work work, Pressure pressure) {
     this.catalogue = catalogue;
     this.work = work;
-    this.setPsi = setPsi;
+    this.pressure = pressure;
     Sprayer sprayer = work.sprayer();
     this.hose =
         sprayer != null && sprayer.hasHose()
@@ -45,6 +51,11 @@ public final class GunFlow {
                 work.sprayedKgPerL(),
                 work.coating().viscosityPaS())
             : null;
+  }
+
+  /** The pressure to set where there is no tip whose hose loss could be added. */
+  double wantedPsi() {
+    return pressure.psi();
   }
 
   boolean hasHose() {
@@ -66,19 +77,22 @@ public final class GunFlow {
         test == null
             ? psi -> Flow.gpm(discharge, orificeThou, psi, density)
             : psi -> Flow.bucketTestGpm(test.flowGpm(), test.gunPsi(), psi);
+    double psi = pressure.psi();
     if (hose == null) {
-      return new At(setPsi, tip.applyAsDouble(setPsi), 0, true, test);
+      return new At(psi, psi, tip.applyAsDouble(psi), 0, true, test);
     }
-    if (work.line().pressureAtGun() && work.line().has(InputColumn.PRESSURE)) {
-      double flow = tip.applyAsDouble(setPsi);
-      return new At(
-          setPsi,
-          flow,
-          hose.lossPsi(flow),
-          hose.reynolds(flow) <= Constants.LAMINAR_LIMIT.value(),
-          test);
+    double greatestPsi = Pressure.greatestPsi(work.sprayer());
+    if (pressure.atGun()) {
+      double flow = tip.applyAsDouble(psi);
+      double pumpPsi = psi + hose.lossPsi(flow) + hose.headPsi();
+      if (pumpPsi <= greatestPsi) {
+        boolean laminar = hose.reynolds(flow) <= Constants.LAMINAR_LIMIT.value();
+        return new At(pumpPsi, psi, flow, hose.lossPsi(flow), laminar, test);
+      }
     }
-    Hose.State state = hose.solve(setPsi, tip);
-    return new At(state.gunPsi(), state.flowGpm(), state.lossPsi(), state.laminar(), test);
+    // a gun pressure that the pump cannot give becomes what its rating leaves at the gun
+    double pumpPsi = pressure.atGun() ? greatestPsi : psi;
+    Hose.State state = hose.solve(pumpPsi, tip);
+    return new At(pumpPsi, state.gunPsi(), state.flowGpm(), state.lossPsi(), state.laminar(), test);
   }
 }

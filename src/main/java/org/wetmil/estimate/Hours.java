@@ -2,9 +2,9 @@ package org.wetmil.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Condition;
+import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Task;
 import org.wetmil.formula.Expr;
@@ -33,17 +33,9 @@ final class Hours {
   static Rolling rolling(Catalogue catalogue, Work work) {
     for (String word :
         List.of(work.line().text(InputColumn.BACK_ROLL), catalogue.text(Setting.BACK_ROLL))) {
-      switch (word.toLowerCase(Locale.ROOT)) {
-        case "never", "no", "none", "n" -> {
-          return Rolling.NEVER;
-        }
-        case "first coat", "first", "1", "yes", "y" -> {
-          return Rolling.FIRST_COAT;
-        }
-        case "all", "all coats", "every coat" -> {
-          return Rolling.ALL;
-        }
-        default -> {}
+      Rolling said = word.isEmpty() ? null : rolling(word);
+      if (said != null) {
+        return said;
       }
     }
     Condition condition = work.condition();
@@ -53,23 +45,14 @@ final class Hours {
         : Rolling.NEVER;
   }
 
-  /** Whether a word under Back-roll is one that is known. */
-  static boolean isRollingWord(String word) {
-    return word.isBlank()
-        || List.of(
-                "never",
-                "no",
-                "none",
-                "n",
-                "first coat",
-                "first",
-                "1",
-                "yes",
-                "y",
-                "all",
-                "all coats",
-                "every coat")
-            .contains(word.toLowerCase(Locale.ROOT));
+  /** What a word under Back-roll means; null when it is not known. */
+  static Rolling rolling(String word) {
+    return switch (Names.key(word)) {
+      case "never", "no", "none", "n" -> Rolling.NEVER;
+      case "first coat", "first", "1", "yes", "y" -> Rolling.FIRST_COAT;
+      case "all", "all coat", "every coat" -> Rolling.ALL;
+      default -> null;
+    };
   }
 
   Expr roll(Expr netArea, Expr coats) {
@@ -128,7 +111,7 @@ final class Hours {
               : length;
       all.add(run.over(terms.rate(Task.CAULK)));
     }
-    return atHeight(one(all));
+    return all.isEmpty() ? Expr.num(0) : atHeight(one(all));
   }
 
   /** Hours times the factor for the height of the work; a line without a height has none. */
@@ -162,17 +145,22 @@ final class Hours {
         && condition.state() != Condition.State.PRIMED;
   }
 
+  /** The floor as often as the line that sizes it occurs. */
   private Expr floorArea(BidLine floor) {
+    boolean many = floor.has(InputColumn.COUNT);
     if (floor == work.line()) {
       double length = UnitFactor.si(Quantity.LENGTH, terms.system());
       double area = UnitFactor.si(Quantity.AREA, terms.system());
-      return UnitFactor.scaled(
-          terms.input(InputColumn.LENGTH).times(terms.input(InputColumn.WIDTH)),
-          length * length / area);
+      Expr one =
+          UnitFactor.scaled(
+              terms.input(InputColumn.LENGTH).times(terms.input(InputColumn.WIDTH)),
+              length * length / area);
+      return many ? terms.input(InputColumn.COUNT).times(one) : one;
     }
     // another row's cells must not stand in a row formula, so that sorting keeps it right
     double ft2 = floor.number(InputColumn.LENGTH) * floor.number(InputColumn.WIDTH);
-    return Expr.num(Quantity.AREA.shown(ft2, terms.system()));
+    double all = many ? floor.number(InputColumn.COUNT) * ft2 : ft2;
+    return Expr.num(Quantity.AREA.shown(all, terms.system()));
   }
 
   private static Expr one(List<Expr> terms) {

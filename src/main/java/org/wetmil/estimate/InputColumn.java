@@ -56,4 +56,16 @@ public enum InputColumn implements Place {
   public String meaning() {
     return meaning;
   }
+
+  /**
+   * Whether a number can stand in the column: a size is above 0, an amount at least 0. What it does
+   * not take counts as not stated, and a finding says so.
+   */
+  public boolean takes(double number) {
+    return switch (this) {
+      case LENGTH, WIDTH, HEIGHT, COUNT, AREA, GIRTH, SPECIFIED_FILM -> number > 0;
+      case OPENINGS, THINNER, MASK_EDGE, MASK_OPENINGS -> number >= 0;
+      default -> true;
+    };
+  }
 }

@@ -22,9 +22,13 @@ public record Stroke(
     boolean narrow,
     double widthIn) {
 
-  static Stroke of(Surface surface, double widthIn, Catalogue catalogue) {
+  /** A last bit, as of a width in millimetres, must not change the fan (house). */
+  private static final double SPARE = 1e-9;
+
+  static Stroke of(Surface surface, double narrowestIn, Catalogue catalogue) {
     boolean joinery = surface.joinery();
-    boolean narrow = widthIn <= catalogue.number(Setting.NARROW_WORK);
+    double widthIn = narrowestIn > 0 ? narrowestIn : Double.NaN;
+    boolean narrow = widthIn <= catalogue.number(Setting.NARROW_WORK) * (1 + SPARE);
     return new Stroke(
         catalogue.number(joinery ? Setting.JOINERY_SLOWEST : Setting.BROAD_SLOWEST),
         catalogue.number(joinery ? Setting.JOINERY_FASTEST : Setting.BROAD_FASTEST),
@@ -32,6 +36,16 @@ public record Stroke(
         narrow ? 0 : catalogue.number(Setting.OVERLAP),
         narrow,
         widthIn);
+  }
+
+  /** Whether a fan is no wider than the work; any is where the width is not known. */
+  boolean isInside(double fanIn) {
+    return !(fanIn > widthIn * (1 + SPARE));
+  }
+
+  /** Whether a fan covers so much of the width of the work. */
+  boolean isCovered(double fanIn, double share) {
+    return fanIn >= share * widthIn * (1 - SPARE);
   }
 
   static Setting slowest(Surface surface) {

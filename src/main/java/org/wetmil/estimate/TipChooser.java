@@ -2,7 +2,6 @@ package org.wetmil.estimate;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
@@ -111,8 +110,7 @@ final class TipChooser {
             .filter(tip -> orifices.test(tip.orificeThou()))
             .filter(tip -> isDriven(tip.orificeThou()))
             .toList();
-    List<TipCode> fitting = stroke.narrow() ? narrowFan(tips) : broadFans(tips);
-    return fitting.stream().map(this::candidate).min(BEST).orElse(null);
+    return fitting(tips).stream().map(this::candidate).min(BEST).orElse(null);
   }
 
   private List<TipCode> available() {
@@ -138,12 +136,17 @@ final class TipChooser {
             && flow.at(orificeThou).flowGpm() > 0);
   }
 
+  /** The tips whose fan suits the work. */
+  private List<TipCode> fitting(List<TipCode> tips) {
+    return stroke.narrow() ? narrowFan(tips) : broadFans(tips);
+  }
+
   /** Fans no wider than the work and than the surface takes; none that narrow: the narrowest. */
   private List<TipCode> broadFans(List<TipCode> tips) {
     List<TipCode> fitting =
         tips.stream()
             .filter(tip -> tip.fanDigit() <= work.surface().widestFanDigit())
-            .filter(tip -> !(tip.fanIn(distanceIn) > stroke.widthIn()))
+            .filter(tip -> stroke.isInside(tip.fanIn(distanceIn)))
             .toList();
     if (!fitting.isEmpty()) {
       return fitting;
@@ -154,10 +157,10 @@ final class TipChooser {
 
   /** The narrowest fan that still covers the work; none that wide: the widest. */
   private List<TipCode> narrowFan(List<TipCode> tips) {
-    double leastIn = catalogue.number(Setting.NARROW_FIT) * stroke.widthIn();
+    double share = catalogue.number(Setting.NARROW_FIT);
     int digit =
         tips.stream()
-            .filter(tip -> tip.fanIn(distanceIn) >= leastIn)
+            .filter(tip -> stroke.isCovered(tip.fanIn(distanceIn), share))
             .mapToInt(TipCode::fanDigit)
             .min()
             .orElse(tips.stream().mapToInt(TipCode::fanDigit).max().orElse(0));
@@ -197,16 +200,15 @@ final class TipChooser {
 
   /** What is assumed when no tip serves: the target film, the easy pace, the widest fan allowed. */
   private Setup none() {
-    OptionalDouble widest =
-        catalogue.stockTips().stream()
-            .filter(tip -> tip.fanDigit() <= work.surface().widestFanDigit())
+    double fanIn =
+        fitting(catalogue.stockTips()).stream()
             .mapToDouble(tip -> tip.fanIn(distanceIn))
-            .filter(fanIn -> !(fanIn > stroke.widthIn()))
-            .max();
-    double fanIn = widest.orElse(new TipCode(2, 1).fanIn(distanceIn));
+            .max()
+            .orElseThrow();
     double speed = stroke.easyInPerS();
     double unitFilmMil = Film.laidWetMil(1, work.surface().stick(), speed, fanIn, stroke.overlap());
-    GunFlow.At wanted = new GunFlow.At(Double.NaN, targetMil / unitFilmMil, 0, true, null);
+    GunFlow.At wanted =
+        new GunFlow.At(flow.wantedPsi(), Double.NaN, targetMil / unitFilmMil, 0, true, null);
     return new Setup(null, fanIn, wanted, speed, targetMil, isInside(targetMil), false);
   }
 }

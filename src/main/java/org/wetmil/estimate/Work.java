@@ -12,13 +12,18 @@ import org.wetmil.catalogue.Texture;
 import org.wetmil.trade.Flow;
 import org.wetmil.trade.TipCode;
 
-/** A bid line with its names looked up and its defaults taken: what is to be painted, with what. */
+/**
+ * A bid line with its names looked up and its defaults taken: what is to be painted, with what.
+ *
+ * @param texture smooth where the cell is blank; null when the line names none that is known
+ */
 public record Work(
     BidLine line,
     Lookup<Coating> coatingFound,
     Lookup<Surface> surfaceFound,
     Lookup<Condition> conditionFound,
     Lookup<Texture> textureFound,
+    Texture texture,
     Lookup<Sprayer> sprayerFound,
     TipCode.Result tipRead) {
   /** Words under Include that keep a line out of the totals. */
@@ -26,12 +31,16 @@ public record Work(
 
   static Work of(BidLine line, Catalogue catalogue) {
     InputValue tip = line.get(InputColumn.TIP);
+    Lookup<Texture> textureFound = catalogue.texture(line.text(InputColumn.TEXTURE));
     return new Work(
         line,
         catalogue.coating(line.text(InputColumn.COATING)),
         catalogue.surface(line.text(InputColumn.SURFACE)),
         catalogue.condition(line.text(InputColumn.CONDITION)),
-        catalogue.texture(line.text(InputColumn.TEXTURE)),
+        textureFound,
+        textureFound instanceof Lookup.Blank
+            ? catalogue.texture(Texture.SMOOTH).orNull()
+            : textureFound.orNull(),
         catalogue.sprayer(line.text(InputColumn.SPRAYER)),
         tip.state() == InputValue.State.DATE
             ? TipCode.refuseDate(tip.raw())
@@ -77,7 +86,6 @@ public record Work(
 
   /** Whether the surface is rough: a texture other than smooth. */
   public boolean isRough() {
-    Texture texture = textureFound.orNull();
     return texture != null && texture.rough();
   }
 

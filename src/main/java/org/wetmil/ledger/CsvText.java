@@ -6,12 +6,15 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Reads comma-separated text as plain rows, each with the line of the file that it begins on. */
 public final class CsvText {
+  private static final Pattern BREAK = Pattern.compile("\\r\\n|\\r|\\n");
+
   private CsvText() {}
 
   /** One record: the line it begins on (from 1) and its fields as written. */
@@ -48,13 +51,19 @@ public final class CsvText {
   private static void forEach(Reader reader, CSVFormat format, Consumer<Row> sink)
       throws IOException {
     try (CSVParser parser = CSVParser.parse(reader, format)) {
-      long line = 1;
       for (CSVRecord csv : parser) {
+        // the parser stands on the record's last line; breaks inside quotes lie before that
+        long line = parser.getCurrentLineNumber() - csv.stream().mapToLong(CsvText::breaks).sum();
         sink.accept(new Row(line, csv.toList()));
-        line = parser.getCurrentLineNumber() + 1;
       }
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
+  }
+
+  private static long breaks(String field) {
+    return field.indexOf('\n') < 0 && field.indexOf('\r') < 0
+        ? 0
+        : BREAK.matcher(field).results().count();
   }
 }

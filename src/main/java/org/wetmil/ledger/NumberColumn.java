@@ -15,6 +15,11 @@ import java.util.stream.Collectors;
  */
 final class NumberColumn {
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00A0\\u2007\\u202F]+");
+  private static final Pattern DASHES = Pattern.compile("[\u2012-\u2015\u2212]");
+  private static final Pattern NOT_DIGIT = Pattern.compile("\\D");
+  private static final Pattern COMMA_GROUPS = Pattern.compile("\\d{1,3}([,' ]\\d{3})+");
+  private static final Pattern POINT_GROUPS = Pattern.compile("\\d{1,3}([.' ]\\d{3})+");
+  private static final Pattern EITHER_WAY = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
   private static final Pattern CODE_FIRST = Pattern.compile("([A-Z]{3}) ?(?=[-+(\\d.,])(.+)");
   private static final Pattern CODE_LAST = Pattern.compile("(.*[\\d).,-]) ?([A-Z]{3})");
   private static final Pattern WORD_LAST =
@@ -59,7 +64,7 @@ final class NumberColumn {
     int at = Math.max(point, comma);
     if (digits.indexOf(mark) != at) {
       count(mark == ','); // several of one kind can only group
-    } else if (digits.matches("[1-9]\\d{0,2}[.,]\\d{3}")) {
+    } else if (EITHER_WAY.matcher(digits).matches()) {
       ambiguous = true;
     } else {
       count(mark == '.');
@@ -94,15 +99,15 @@ final class NumberColumn {
   static Optional<Value> read(String text, LedgerLayout.Mark mark) {
     Parts parts = parts(text);
     String decimal = mark == LedgerLayout.Mark.POINT ? "." : ",";
-    String group = mark == LedgerLayout.Mark.POINT ? "," : ".";
+    Pattern grouped = mark == LedgerLayout.Mark.POINT ? COMMA_GROUPS : POINT_GROUPS;
     String digits = parts.digits();
     int at = digits.lastIndexOf(decimal);
     String whole = at < 0 ? digits : digits.substring(0, at);
     String decimals = at < 0 ? "" : digits.substring(at + 1);
-    if (whole.matches("\\d{1,3}([" + group + "' ]\\d{3})+")) {
-      whole = whole.replaceAll("[^\\d]", "");
+    if (grouped.matcher(whole).matches()) {
+      whole = NOT_DIGIT.matcher(whole).replaceAll("");
     }
-    if (!whole.matches("\\d*") || !decimals.matches("\\d*") || (whole + decimals).isEmpty()) {
+    if (NOT_DIGIT.matcher(whole + decimals).find() || (whole + decimals).isEmpty()) {
       return Optional.empty();
     }
     BigDecimal number = new BigDecimal((whole.isEmpty() ? "0" : whole) + "." + decimals + "0");
@@ -112,7 +117,7 @@ final class NumberColumn {
   }
 
   private static Parts parts(String text) {
-    String rest = SPACES.matcher(text).replaceAll(" ").replaceAll("[\u2012-\u2015\u2212]", "-");
+    String rest = DASHES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-");
     rest = rest.replace('\u2019', '\'').strip();
     boolean negative = false;
     String currency = "";

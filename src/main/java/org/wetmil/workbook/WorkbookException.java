@@ -95,4 +95,13 @@ public abstract sealed class WorkbookException extends RuntimeException {
       super(file, why, cause);
     }
   }
+
+  /** The workbook holds no bid that could be read. */
+  public static final class NoBid extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public NoBid(Path file, String what) {
+      super(file, what, null);
+    }
+  }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -30,6 +31,7 @@ public final class HandMade {
         <Override PartName="/xl/workbook.xml" ContentType="%1$s.sheet.main+xml"/>
         <Override PartName="/xl/worksheets/sheet1.xml" ContentType="%1$s.worksheet+xml"/>
         <Override PartName="/xl/sharedStrings.xml" ContentType="%1$s.sharedStrings+xml"/>
+        <Override PartName="/xl/styles.xml" ContentType="%1$s.styles+xml"/>
         </Types>"""
             .formatted(TYPES));
     part(
@@ -66,19 +68,37 @@ public final class HandMade {
     for (String item : items) {
       sst.append("<si>").append(item).append("</si>");
     }
-    part("xl/sharedStrings.xml", sst.append("</sst>").toString());
+    return related("sharedStrings", sst.append("</sst>").toString());
+  }
+
+  /** Adds the styles, given as the inside of their element. */
+  public HandMade styles(String xml) {
+    return related("styles", "<styleSheet xmlns=\"" + MAIN + "\">" + xml + "</styleSheet>");
+  }
+
+  private HandMade related(String type, String xml) {
+    part("xl/" + type + ".xml", xml);
     return replace(
         "xl/_rels/workbook.xml.rels",
         "</Relationships>",
-        "<Relationship Id=\"rId2\" Type=\""
-            + RELATIONS
-            + "/sharedStrings\" Target=\"sharedStrings.xml\"/></Relationships>");
+        "<Relationship Id=\"%1$s\" Type=\"%2$s/%1$s\" Target=\"%1$s.xml\"/></Relationships>"
+            .formatted(type, RELATIONS));
   }
 
   /** Sets a part. */
   public HandMade part(String name, String text) {
     parts.put(name, text.getBytes(StandardCharsets.UTF_8));
     return this;
+  }
+
+  /** The names of all parts. */
+  public List<String> names() {
+    return List.copyOf(parts.keySet());
+  }
+
+  /** The text of a part. */
+  public String text(String name) {
+    return new String(parts.get(name), StandardCharsets.UTF_8);
   }
 
   /** Leaves a part out. */
@@ -89,7 +109,7 @@ public final class HandMade {
 
   /** Replaces text within a part. */
   public HandMade replace(String name, String old, String with) {
-    String text = new String(parts.get(name), StandardCharsets.UTF_8);
+    String text = text(name);
     if (!text.contains(old)) {
       throw new IllegalArgumentException(name + " does not contain " + old);
     }

@@ -96,7 +96,7 @@ final class RowSplice {
   private static String widened(String spans, List<AddedCell> added) throws XMLStreamException {
     int from = added.get(0).column() + 1;
     int to = added.get(added.size() - 1).column() + 1;
-    for (String each : spans.trim().split("[ :]+")) {
+    for (String each : spans.trim().split("[ :]+", -1)) {
       try {
         from = Math.min(from, Integer.parseInt(each));
         to = Math.max(to, Integer.parseInt(each));

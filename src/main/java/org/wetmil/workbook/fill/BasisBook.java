@@ -98,8 +98,8 @@ final class BasisBook {
     if (work.surface() != null) {
       surfaces.add(work.surface().row());
     }
-    if (work.textureFound().orNull() != null) {
-      textures.add(work.textureFound().orNull().row());
+    if (work.texture() != null) {
+      textures.add(work.texture().row());
     }
     if (work.condition() != null) {
       conditions.add(work.condition().row());

@@ -2,8 +2,10 @@ package org.wetmil.workbook.fill;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -82,6 +84,40 @@ public final class Look {
         });
   }
 
+  /** A word or figure to be read from two metres. */
+  XSSFCellStyle poster() {
+    return style(
+        "poster",
+        style -> {
+          style.setFont(font(true, 15, null));
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** Words and figures to be read at arm's length. */
+  XSSFCellStyle large(boolean bold) {
+    return style(
+        "large " + bold,
+        style -> {
+          style.setFont(font(bold, 5, null));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** A sentence with a line above and below. */
+  XSSFCellStyle boxed() {
+    return style(
+        "boxed",
+        style -> {
+          style.setFont(font(false, 3, null));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+          style.setBorderTop(BorderStyle.THIN);
+          style.setBorderBottom(BorderStyle.THIN);
+        });
+  }
+
   /** Words in a list or on a page. */
   public XSSFCellStyle text(boolean wrap) {
     return style(
@@ -128,13 +164,13 @@ public final class Look {
         "link",
         style -> {
           XSSFFont font = font(false, 0, SLATE);
-          font.setUnderline(org.apache.poi.ss.usermodel.Font.U_SINGLE);
+          font.setUnderline(Font.U_SINGLE);
           style.setFont(font);
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });
   }
 
-  private XSSFCellStyle style(String name, java.util.function.Consumer<XSSFCellStyle> shape) {
+  private XSSFCellStyle style(String name, Consumer<XSSFCellStyle> shape) {
     return made.computeIfAbsent(
         name,
         key -> {

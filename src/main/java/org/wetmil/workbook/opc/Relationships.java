@@ -80,7 +80,7 @@ public final class Relationships {
   private static String resolve(ZipPackage zip, String part, String target) {
     Deque<String> path = new ArrayDeque<>();
     String base = target.startsWith("/") ? "" : part.substring(0, part.lastIndexOf('/') + 1);
-    for (String step : (base + target).replace('\\', '/').split("/")) {
+    for (String step : (base + target).replace('\\', '/').split("/", -1)) {
       if (step.equals("..")) {
         path.pollLast();
       } else if (!step.isEmpty() && !step.equals(".")) {

@@ -1,5 +1,7 @@
 package org.wetmil.workbook.opc;
 
+import java.io.CharConversionException;
+import java.io.IOException;
 import java.io.InputStream;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -39,6 +41,15 @@ public final class XmlIn {
         depth--;
       }
     }
+  }
+
+  /** Goes to the end of the document; gives how many elements it saw. */
+  public static long end(XMLStreamReader at) throws XMLStreamException {
+    long elements = 0;
+    while (at.hasNext()) {
+      elements += at.next() == XMLStreamConstants.START_ELEMENT ? 1 : 0;
+    }
+    return elements;
   }
 
   /**
@@ -92,8 +103,11 @@ public final class XmlIn {
   /** Why a part could not be read, without the library's prefix. */
   public static String reason(XMLStreamException e) {
     String message = e.getMessage() == null ? "its text cannot be read" : e.getMessage();
-    int at = message.indexOf("Message: ");
-    if (at < 0) {
+    if (e.getNestedException() instanceof IOException io
+        && !(io instanceof CharConversionException)) {
+      return "it cannot be inflated";
+    }
+    if (!message.contains("Message: ")) {
       return message.replace('\n', ' ');
     }
     int line = e.getLocation() == null ? -1 : e.getLocation().getLineNumber();

@@ -19,7 +19,7 @@ public final class Xstring {
           Character.isHighSurrogate(c)
               && i + 1 < text.length()
               && Character.isLowSurrogate(text.charAt(i + 1));
-      if (pair || (isXml(c) && !isEscape(text, i))) {
+      if (pair || (isXml(c) && !wouldRead(text, i))) {
         if (out != null) {
           out.append(c);
           if (pair) {
@@ -55,11 +55,20 @@ public final class Xstring {
     return out.toString();
   }
 
-  private static boolean isEscape(String text, int at) {
-    if (text.charAt(at) != '_'
-        || at + ESCAPE_LENGTH > text.length()
-        || text.charAt(at + 1) != 'x'
-        || text.charAt(at + 6) != '_') {
+  /** Whether text from here on would be read as an escape once it is stored. */
+  private static boolean wouldRead(String text, int at) {
+    // A character that is escaped itself begins with the underscore that ends this one.
+    return isOpening(text, at) && (text.charAt(at + 6) == '_' || !isXml(text.charAt(at + 6)));
+  }
+
+  private static boolean isEscape(String stored, int at) {
+    return isOpening(stored, at) && stored.charAt(at + 6) == '_';
+  }
+
+  private static boolean isOpening(String text, int at) {
+    if (at + ESCAPE_LENGTH > text.length()
+        || text.charAt(at) != '_'
+        || text.charAt(at + 1) != 'x') {
       return false;
     }
     for (int i = at + 2; i < at + 6; i++) {

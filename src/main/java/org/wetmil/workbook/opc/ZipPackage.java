@@ -1,6 +1,7 @@
 package org.wetmil.workbook.opc;
 
 import java.io.Closeable;
+import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -44,7 +46,7 @@ public final class ZipPackage implements Closeable {
     ZipPackage opened;
     try {
       opened = new ZipPackage(file, new ZipFile(file.toFile()));
-    } catch (ZipException e) {
+    } catch (ZipException | EOFException e) {
       throw new WorkbookException.Damaged(file, "its zip container", "cut short or altered", e);
     } catch (IOException e) {
       throw unreadable(file, e);
@@ -117,7 +119,7 @@ public final class ZipPackage implements Closeable {
       throw new WorkbookException.Damaged(file, part, "the part is missing");
     }
     try {
-      return new Bounded(zip.getInputStream(entry), entry.getSize());
+      return new Checked(zip.getInputStream(entry), entry);
     } catch (IOException e) {
       throw new WorkbookException.Damaged(file, part, "it cannot be inflated", e);
     }
@@ -181,34 +183,41 @@ public final class ZipPackage implements Closeable {
     return part.toLowerCase(Locale.ROOT);
   }
 
-  /** A part never gives more bytes than the zip directory says, which the limits were held to. */
-  private static final class Bounded extends FilterInputStream {
+  /**
+   * A part never gives more bytes than the zip directory says, which the limits were held to, and
+   * its bytes are those that were packed: a digit that changed on the way would still be a number.
+   */
+  private static final class Checked extends FilterInputStream {
+    private final CRC32 sum = new CRC32();
+    private final long expected;
     private long left;
 
-    private Bounded(InputStream in, long size) {
+    private Checked(InputStream in, ZipEntry entry) {
       super(in);
-      this.left = size;
+      this.expected = entry.getCrc();
+      this.left = entry.getSize();
     }
 
     @Override
     public int read() throws IOException {
-      int value = super.read();
-      count(value < 0 ? 0 : 1);
-      return value;
+      byte[] one = new byte[1];
+      return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
     }
 
     @Override
     public int read(byte[] buffer, int offset, int length) throws IOException {
       int count = super.read(buffer, offset, length);
-      count(Math.max(0, count));
-      return count;
-    }
-
-    private void count(int bytes) throws ZipException {
-      left -= bytes;
-      if (left < 0) {
-        throw new ZipException("more bytes than the zip directory says");
+      if (count > 0) {
+        sum.update(buffer, offset, count);
+        left -= count;
       }
+      if (left < 0 || (count < 0 && left > 0)) {
+        throw new ZipException("not as many bytes as the zip directory says");
+      }
+      if (left == 0 && sum.getValue() != expected) {
+        throw new ZipException("its bytes are not those that were packed");
+      }
+      return count;
     }
   }
 }

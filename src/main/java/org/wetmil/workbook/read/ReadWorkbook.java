@@ -1,7 +1,28 @@
 package org.wetmil.workbook.read;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.wetmil.estimate.Bid;
 
+/**
+ * A workbook as read.
+ *
+ * @param layouts where the tables of each bid sheet stand, in the order of the bid's sheets
+ * @param filledBefore whether it carries the mark of an earlier fill
+ * @param ourSheets sheets that an earlier fill added
+ * @param rows how many rows of each kind the tables have
+ */
 public record ReadWorkbook(
-    Bid bid, List<SheetLayout> layouts, boolean filledBefore, List<String> ourSheets) {}
+    Bid bid,
+    List<SheetLayout> layouts,
+    boolean filledBefore,
+    List<String> ourSheets,
+    Map<RowKind, Integer> rows) {
+  public ReadWorkbook {
+    layouts = List.copyOf(layouts);
+    ourSheets = List.copyOf(ourSheets);
+    rows = Collections.unmodifiableMap(new EnumMap<>(rows));
+  }
+}

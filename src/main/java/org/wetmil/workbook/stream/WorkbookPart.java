@@ -9,7 +9,9 @@ import org.wetmil.workbook.opc.XmlIn;
 /** What the part xl/workbook.xml says: its sheets, its names, its calendar. */
 record WorkbookPart(boolean strict, boolean date1904, List<Entry> sheets, List<DefinedName> names) {
 
-  private static final String STRICT = "http://purl.oclc.org/ooxml/";
+  private static final String TRANSITIONAL =
+      "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+  private static final String STRICT = "http://purl.oclc.org/ooxml/spreadsheetml/main";
 
   /** A sheet of any sort; not every sort is a worksheet. */
   record Entry(String name, String relationshipId, SheetPart.Visibility visibility) {}
@@ -17,7 +19,11 @@ record WorkbookPart(boolean strict, boolean date1904, List<Entry> sheets, List<D
   private record UnplacedName(DefinedName name, int sheet) {}
 
   static WorkbookPart read(XMLStreamReader at) throws XMLStreamException {
-    boolean strict = at.getNamespaceURI().startsWith(STRICT);
+    boolean strict = STRICT.equals(at.getNamespaceURI());
+    if (!at.getLocalName().equals("workbook")
+        || !(strict || TRANSITIONAL.equals(at.getNamespaceURI()))) {
+      throw new XMLStreamException("it does not begin with the element of a workbook");
+    }
     boolean date1904 = false;
     List<Entry> sheets = new ArrayList<>();
     List<UnplacedName> names = new ArrayList<>();

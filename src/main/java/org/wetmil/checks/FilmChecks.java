@@ -1,0 +1,145 @@
+package org.wetmil.checks;
+
+import static org.wetmil.estimate.InputColumn.COATING;
+import static org.wetmil.estimate.InputColumn.TIP;
+
+import java.util.List;
+import java.util.Optional;
+import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.estimate.Setup;
+import org.wetmil.estimate.Stroke;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.trade.Film;
+
+/** The film that a tip lays at a pace that a hand can keep. */
+final class FilmChecks {
+  static final List<Check> ALL =
+      List.of(
+          new Check(
+              "film-too-thick",
+              Severity.WARNING,
+              "The planned tip lays too thick a film",
+              "A film over what the coating takes in one coat runs and dries badly.",
+              Kind.HOUSE,
+              "the coating's greatest wet film; its data sheet wins",
+              "Take a finer orifice or a wider fan.",
+              Rule.ofLine(line -> line.plannedOther().flatMap(setup -> thick(line, setup)))),
+          new Check(
+              "film-too-thin",
+              Severity.WARNING,
+              "The planned tip lays too thin a film",
+              "A film under the least of the coating does not cover or protect.",
+              Kind.HOUSE,
+              "the coating's least wet film; its data sheet wins",
+              "Take a larger orifice or a narrower fan.",
+              Rule.ofLine(line -> line.plannedOther().flatMap(setup -> thin(line, setup)))),
+          new Check(
+              "gun-speed",
+              Severity.WARNING,
+              "The planned tip asks for a pace no hand keeps",
+              "The film is laid by the pace; outside the comfortable band it will not be kept.",
+              Kind.HOUSE,
+              "settings Broad and Joinery slowest, fastest; a film as near as Fine step is let pass",
+              "Take a tip that lays the film at a comfortable pace.",
+              Rule.ofLine(line -> line.plannedOther().flatMap(setup -> pace(line, setup)))),
+          new Check(
+              "film-out-of-reach",
+              Severity.WARNING,
+              "No tip at hand lays the film",
+              "The recommended tip is the nearest there is, and its film is outside the range.",
+              Kind.HOUSE,
+              "the coating's least and greatest wet film; its data sheet wins",
+              "Change the coats, the pressure or the tips on hand.",
+              Rule.ofLine(
+                  line ->
+                      line.recommended()
+                          .filter(setup -> !setup.inside() && setup.gun().flowGpm() > 0)
+                          .map(setup -> outOfReach(line, setup)))));
+
+  private FilmChecks() {}
+
+  private static Optional<Fault> thick(Line line, Setup setup) {
+    double most = line.coating().wetMaxMil();
+    return setup.inside() || setup.wetMil() < most
+        ? Optional.empty()
+        : film(line, setup, most, "over the", "takes");
+  }
+
+  private static Optional<Fault> thin(Line line, Setup setup) {
+    double least = line.coating().wetMinMil();
+    return setup.inside() || setup.wetMil() > least
+        ? Optional.empty()
+        : film(line, setup, least, "under the", "needs");
+  }
+
+  private static Optional<Fault> film(
+      Line line, Setup setup, double limitMil, String beyond, String does) {
+    Say.Pair said = line.pair(Quantity.FILM, setup.wetMil(), limitMil);
+    return line.found(
+        TIP,
+        said.measured(),
+        said.limit(),
+        "%s lays %s wet at %s, %s %s that %s %s in one coat%s"
+            .formatted(
+                setup.tip().code(),
+                said.measured(),
+                line.say(Quantity.GUN_SPEED, setup.speedInPerS()),
+                beyond,
+                said.limit(),
+                line.coating().name(),
+                does,
+                line.instead()));
+  }
+
+  private static Optional<Fault> pace(Line line, Setup setup) {
+    Stroke stroke = line.filled().stroke();
+    double targetMil = line.filled().coats().targetMil();
+    double off = Math.abs(Math.log(setup.wetMil() / targetMil));
+    if (off <= line.setting(Setting.FINE_STEP)) {
+      return Optional.empty();
+    }
+    double wanted =
+        Film.speedInPerS(
+            setup.gun().flowGpm(),
+            line.surface().stick(),
+            targetMil,
+            setup.fanIn(),
+            stroke.overlap());
+    String measured = line.say(Quantity.GUN_SPEED, wanted);
+    String limit = line.range(Quantity.GUN_SPEED, stroke.slowestInPerS(), stroke.fastestInPerS());
+    return line.found(
+        TIP,
+        measured,
+        limit,
+        "%s would have to move at %s to lay %s wet, outside the comfortable %s%s"
+            .formatted(
+                setup.tip().code(),
+                measured,
+                line.say(Quantity.FILM, targetMil),
+                limit,
+                line.instead()));
+  }
+
+  private static Fault outOfReach(Line line, Setup setup) {
+    boolean thick = setup.wetMil() > line.coating().wetMaxMil();
+    double limitMil = thick ? line.coating().wetMaxMil() : line.coating().wetMinMil();
+    Say.Pair said = line.pair(Quantity.FILM, setup.wetMil(), limitMil);
+    return line.fault(
+        COATING,
+        said.measured(),
+        said.limit(),
+        "The nearest tip, %s, lays %s wet even at the %s comfortable %s, %s the %s of %s; %s."
+            .formatted(
+                setup.tip().code(),
+                said.measured(),
+                thick ? "fastest" : "slowest",
+                line.say(Quantity.GUN_SPEED, setup.speedInPerS()),
+                thick ? "over" : "under",
+                said.limit(),
+                line.coating().name(),
+                thick
+                    ? "lower the pressure or have a finer or wider tip on hand"
+                    : "plan more coats or have a larger or narrower tip on hand"));
+  }
+}

@@ -1,0 +1,34 @@
+package org.wetmil.checks;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.wetmil.estimate.FilledBid;
+
+/** How a check looks: at each line by itself, at the bid as a whole, or at what the reader saw. */
+public sealed interface Rule {
+
+  /** Looks at one line and needs no other. */
+  record OfLine(Function<Line, List<Fault>> look) implements Rule {}
+
+  /** Looks at lines together, at the settings or at the tables. */
+  record OfBid(Function<FilledBid, Stream<Fault>> look) implements Rule {}
+
+  /** Passes on what the reader of the workbook saw under the id of the check. */
+  record OfReader() implements Rule {}
+
+  /** A rule that finds at most one fault in a line. */
+  static Rule ofLine(Function<Line, Optional<Fault>> look) {
+    return new OfLine(line -> look.apply(line).map(List::of).orElseGet(List::of));
+  }
+
+  /** A rule that may find a fault in each of several cells of a line. */
+  static Rule ofCells(Function<Line, Stream<Fault>> look) {
+    return new OfLine(line -> look.apply(line).toList());
+  }
+
+  static Rule ofBid(Function<FilledBid, Stream<Fault>> look) {
+    return new OfBid(look);
+  }
+}

@@ -1,0 +1,99 @@
+package org.wetmil.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.wetmil.checks.Severity;
+import org.wetmil.jobs.FillJob;
+import org.wetmil.jobs.FillReport;
+import org.wetmil.jobs.Inputs;
+import org.wetmil.jobs.Outputs;
+import org.wetmil.workbook.WorkbookException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code wetmil fill}: bid workbooks in, filled workbooks out. */
+@Command(
+    name = "fill",
+    description =
+        "Fills bid workbooks with tips, coats, film, paint and labour, beside each input.")
+final class FillCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "BID",
+      description = "Workbooks, or folders of workbooks.")
+  private List<Path> bids;
+
+  @Option(
+      names = "--out",
+      paramLabel = "PATH",
+      description =
+          "With one workbook as input, a path ending in .xlsx or .xlsm is the file to write;"
+              + " anything else is a folder, made if absent.")
+  private Path out;
+
+  @Option(names = "--force", description = "Write over an older output.")
+  private boolean force;
+
+  @Option(names = "--quiet", description = "Print only the closing line of each workbook.")
+  private boolean quiet;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "SEVERITY",
+      description = "End with code 1 when a finding is at or above: note, warning, stop.")
+  private Severity failOn;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "The date printed on Basis; today when not given.")
+  private LocalDate date = LocalDate.now();
+
+  @Option(names = "--trace", description = "Show where in the program a fault arose.")
+  private boolean trace;
+
+  @Override
+  public Integer call() {
+    Printer printer = new Printer(spec.commandLine(), quiet, trace);
+    int code = ExitCode.DONE;
+    Inputs inputs = Inputs.of(bids);
+    inputs.passedOver().forEach(printer::passedOver);
+    if (inputs.files().isEmpty()) {
+      printer.refused("no workbook to fill was found; name one that ends in .xlsx.");
+      return ExitCode.UNUSABLE;
+    }
+    Outputs outputs = new Outputs(out, inputs);
+    FillJob job = new FillJob(date, ProjectVersion.version(), force);
+    for (Path input : inputs.files()) {
+      code = Math.max(code, fill(job, input, outputs, printer));
+    }
+    return code;
+  }
+
+  private int fill(FillJob job, Path input, Outputs outputs, Printer printer) {
+    try {
+      FillReport report = job.fill(input, outputs.of(input));
+      printer.filled(input, report);
+      return isFailure(report) ? ExitCode.FINDINGS : ExitCode.DONE;
+    } catch (WorkbookException e) {
+      printer.refused(e.getMessage());
+      return ExitCode.UNUSABLE;
+    } catch (RuntimeException e) {
+      printer.fault(input, e);
+      return ExitCode.FAULT;
+    }
+  }
+
+  private boolean isFailure(FillReport report) {
+    return failOn != null
+        && report.located().stream()
+            .anyMatch(found -> found.finding().severity().compareTo(failOn) >= 0);
+  }
+}

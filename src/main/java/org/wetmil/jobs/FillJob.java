@@ -1,0 +1,48 @@
+package org.wetmil.jobs;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.wetmil.checks.Checks;
+import org.wetmil.checks.Finding;
+import org.wetmil.estimate.Estimator;
+import org.wetmil.estimate.FilledBid;
+import org.wetmil.workbook.fill.FillStamp;
+import org.wetmil.workbook.fill.FillWriter;
+import org.wetmil.workbook.read.BidReader;
+import org.wetmil.workbook.read.ReadWorkbook;
+
+/** Fills one workbook: read, compute, check, write. */
+public final class FillJob {
+  private final LocalDate date;
+  private final String version;
+  private final boolean overwrite;
+
+  /**
+   * @param date printed on Basis; given in, so that the same input gives the same output
+   * @param version of the program, printed on Basis
+   * @param overwrite whether an older output may be replaced
+   */
+  public FillJob(LocalDate date, String version, boolean overwrite) {
+    this.date = date;
+    this.version = version;
+    this.overwrite = overwrite;
+  }
+
+  /**
+   * Fills a workbook into a new file.
+   *
+   * @throws org.wetmil.workbook.WorkbookException when the input cannot be used or the output
+   *     cannot be written; its message is one sentence for the user
+   */
+  public FillReport fill(Path input, Path output) {
+    String sha256 = Fingerprint.sha256(input);
+    ReadWorkbook read = BidReader.read(input);
+    FilledBid filled = Estimator.fill(read.bid());
+    List<Finding> findings = Checks.run(filled);
+    FillStamp stamp = new FillStamp(input.getFileName().toString(), sha256, date, version);
+    FillWriter writer = new FillWriter(read, filled, findings, stamp);
+    writer.write(input, output, overwrite);
+    return FillReport.of(output, filled, findings, writer::address);
+  }
+}

@@ -1,0 +1,70 @@
+package org.wetmil.jobs;
+
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.wetmil.checks.Finding;
+import org.wetmil.checks.Severity;
+import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.UnitSystem;
+
+/**
+ * What came of filling one workbook.
+ *
+ * @param rows bid lines read
+ * @param filled of them, those with paint and hours
+ * @param leftOut of those, the ones that Include keeps out of the totals
+ * @param located findings with the cell that each is about
+ * @param paintGal paint of the lines that count
+ * @param hours labour of the lines that count
+ */
+public record FillReport(
+    Path output,
+    int rows,
+    int filled,
+    int leftOut,
+    List<Located> located,
+    double paintGal,
+    double hours,
+    UnitSystem system) {
+
+  /** A finding and the cell it is about; the address is empty when it is about no cell. */
+  public record Located(Finding finding, String address) {}
+
+  static FillReport of(
+      Path output, FilledBid bid, List<Finding> findings, Function<Finding, String> address) {
+    int rows = (int) bid.lines().count();
+    int filled = (int) bid.lines().filter(FilledLine::isFilled).count();
+    int counted = (int) bid.lines().filter(FilledLine::isCounted).count();
+    return new FillReport(
+        output,
+        rows,
+        filled,
+        filled - counted,
+        findings.stream().map(f -> new Located(f, address.apply(f))).toList(),
+        bid.total(FilledColumn.PAINT),
+        bid.total(FilledColumn.LABOUR),
+        bid.bid().system());
+  }
+
+  public int notFilled() {
+    return rows - filled;
+  }
+
+  /** How many findings there are of each severity. */
+  public Map<Severity, Integer> counts() {
+    Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
+    located.forEach(found -> counts.merge(found.finding().severity(), 1, Integer::sum));
+    return counts;
+  }
+
+  /** Paint in the units of the job. */
+  public double paint() {
+    return Quantity.VOLUME.shown(paintGal, system);
+  }
+}

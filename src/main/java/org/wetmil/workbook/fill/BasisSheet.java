@@ -1,0 +1,250 @@
+package org.wetmil.workbook.fill;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Origin;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.Unit;
+import org.wetmil.quantity.UnitSystem;
+
+/**
+ * The page that says what the figures rest on: the job's totals at the top, then every figure of
+ * the tables with its unit, kind and source. Row formulas point at the values here.
+ */
+final class BasisSheet {
+  private static final int[] WIDTHS = {20, 26, 24, 16, 9, 16, 44, 20, 58};
+
+  private final XSSFWorkbook workbook;
+  private final XSSFSheet sheet;
+  private final Look look;
+  private final FilledBid filled;
+  private final List<SheetPlan> plans;
+  private final BasisBook book;
+  private final Rows rows;
+
+  BasisSheet(
+      XSSFWorkbook workbook,
+      XSSFSheet sheet,
+      Look look,
+      FilledBid filled,
+      List<SheetPlan> plans,
+      BasisBook book) {
+    this.workbook = workbook;
+    this.sheet = sheet;
+    this.look = look;
+    this.filled = filled;
+    this.plans = plans;
+    this.book = book;
+    this.rows = new Rows(sheet);
+  }
+
+  void write(FillStamp stamp) {
+    top(stamp);
+    totals();
+    follows();
+    units();
+    figures();
+    for (int i = 0; i < WIDTHS.length; i++) {
+      sheet.setColumnWidth(i, WIDTHS[i] * 256);
+    }
+    Pages.landscape(sheet, WIDTHS.length, rows.number());
+  }
+
+  private void top(FillStamp stamp) {
+    Catalogue catalogue = filled.bid().catalogue();
+    rows.row().text("Basis of these figures", look.title());
+    rows.gap();
+    fact("Job", filled.bid().job());
+    fact("Input", stamp.inputName());
+    fact("SHA-256 of input", stamp.inputSha256());
+    fact("Filled on", stamp.date().toString());
+    fact("Filled by", "Wetmil " + stamp.version());
+    fact("Measuring rule", catalogue.text(Setting.MEASURING_RULE));
+    fact("Figures follow", catalogue.text(Setting.FIGURES_FOLLOW) + " tip");
+    fact("Units of this page", book.system() == UnitSystem.US ? "US" : "metric");
+    long rated = filled.lines().filter(line -> line.work().sprayer() != null).count();
+    if (rated == 0) {
+      fact("Sprayer", "none stated: no limit of flow, orifice or pressure was applied");
+    }
+    rows.gap();
+  }
+
+  private void fact(String label, String value) {
+    rows.row().text(label, look.strong()).text(value, look.text(false));
+  }
+
+  private void totals() {
+    rows.row().text("Totals of the lines that count", look.block());
+    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    total("Net area", FilledColumn.NET_AREA);
+    total("Paint", FilledColumn.PAINT);
+    Set<String> coatings = new LinkedHashSet<>();
+    filled
+        .lines()
+        .filter(FilledLine::isFilled)
+        .forEach(line -> coatings.add(line.work().coating().name()));
+    coatings.forEach(this::paintOf);
+    total("Labour of the lines", FilledColumn.LABOUR);
+    long left =
+        filled.lines().filter(FilledLine::isFilled).filter(line -> !line.isCounted()).count();
+    long open = filled.lines().filter(line -> !line.isFilled()).count();
+    rows.row()
+        .text("Lines left out by Include", look.strong())
+        .skip(2)
+        .number(left, look.number(0));
+    rows.row().text("Lines not filled", look.strong()).skip(2).number(open, look.number(0));
+    rows.gap();
+  }
+
+  private void total(String label, FilledColumn column) {
+    rows.row().text(label, look.strong()).text("", null).text("", null);
+    double value = column.quantity().shown(filled.total(column), book.system());
+    rows.formula(Totals.all(plans, column, book.system()), value, look.number(2))
+        .text(column.quantity().unit(book.system()).symbol(), look.text(false));
+  }
+
+  private void paintOf(String coating) {
+    rows.row().text("Paint", look.text(false)).text(coating, look.text(false)).text("", null);
+    double gal =
+        filled
+            .lines()
+            .filter(FilledLine::isCounted)
+            .filter(line -> line.work().coating().name().equals(coating))
+            .mapToDouble(line -> line.base(FilledColumn.PAINT))
+            .sum();
+    rows.formula(
+            Totals.ofCoating(plans, coating, book.system()),
+            Quantity.VOLUME.shown(gal, book.system()),
+            look.number(2))
+        .text(Quantity.VOLUME.unit(book.system()).symbol(), look.text(false));
+  }
+
+  private void follows() {
+    rows.row().text("What follows a change, and what does not", look.block());
+    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    for (String sentence :
+        List.of(
+            "Area, pace, film, spread, paint and hours are formulas: they follow a changed length,"
+                + " count, thinner or film, and a changed figure on this page.",
+            "Tip, fan, orifice, coats and pressure to set are choices, and so is the flow where a"
+                + " hose is stated: they do not follow. Fill the workbook again after a change of"
+                + " coating, surface, condition, texture, sprayer, pressure, tip, coats or height,"
+                + " or after typing a measure into an empty cell.",
+            "To use another tip than the recommended one, write it under Tip and set Figures"
+                + " follow to Planned on a Settings sheet.",
+            "A cell that holds text such as 12' 6\" is not followed: the value as read stands in"
+                + " the formula.",
+            "The links on the list of findings point where the lines stood when this was filled.",
+            "Narrow work (no wider than the setting Narrow work) is one stroke: no overlap, and of"
+                + " a fan wider than the work only the share that meets it counts. At that width"
+                + " the figures make a step.",
+            "The floor of a room is covered once, on its first walls or ceiling line; the factor"
+                + " for height does not touch it.")) {
+      rows.row().text(sentence, look.text(false));
+    }
+    rows.gap();
+  }
+
+  private void units() {
+    rows.row().text("Units read", look.block());
+    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.row()
+        .text("Sheet", look.heading())
+        .text("Column", look.heading())
+        .text("Unit", look.heading());
+    filled
+        .sheets()
+        .forEach(
+            sheet -> {
+              for (Map.Entry<InputColumn, Unit> unit : sheet.sheet().columnUnits().entrySet()) {
+                if (!unit.getValue().symbol().isEmpty()) {
+                  rows.row()
+                      .text(sheet.sheet().name(), look.text(false))
+                      .text(unit.getKey().heading(), look.text(false))
+                      .text(unit.getValue().symbol(), look.text(false));
+                }
+              }
+            });
+    rows.gap();
+  }
+
+  private void figures() {
+    rows.row();
+    for (String heading :
+        List.of(
+            "Table", "Row", "Figure", "Value", "Unit", "Kind", "Source", "Where from", "Meaning")) {
+      rows.text(heading, look.heading());
+    }
+    int headings = rows.number();
+    sheet.setRepeatingRows(new CellRangeAddress(headings - 1, headings - 1, -1, -1));
+    for (BasisBook.Item item : book.items()) {
+      rows.row()
+          .text(item.table(), look.text(false))
+          .text(item.row(), look.text(false))
+          .text(item.figure(), look.text(false));
+      value(item);
+      String address = Texts.sheet(sheet.getSheetName()) + "!$D$" + rows.number();
+      book.settle(item, address);
+      if (!item.name().isEmpty()) {
+        XSSFName name = workbook.createName();
+        name.setNameName(item.name());
+        name.setRefersToFormula(address);
+      }
+    }
+  }
+
+  private void value(BasisBook.Item item) {
+    String unit = "";
+    String from = "built in";
+    if (item.entry() == null) {
+      rows.number(item.factor(), look.plain());
+    } else {
+      Entry entry = item.entry();
+      from = entry.origin().text();
+      if (Double.isNaN(entry.number())) {
+        rows.text(entry.text(), look.plain());
+      } else {
+        unit = entry.quantity().unit(book.system()).symbol();
+        double shown = entry.quantity().shown(entry.number(), book.system());
+        String follows = follows(entry);
+        if (follows.isEmpty()) {
+          rows.number(shown, look.plain());
+        } else {
+          rows.formula(follows, shown, look.plain());
+        }
+      }
+    }
+    rows.text(unit, look.text(false))
+        .text(item.kind().word(), look.text(false))
+        .text(item.source(), look.text(true))
+        .text(from, look.text(false))
+        .text(item.meaning(), look.text(true));
+  }
+
+  /** A formula that follows the estimator's own cell; empty when there is none to follow. */
+  private String follows(Entry entry) {
+    if (!(entry.origin() instanceof Origin.Cell cell)
+        || Double.isNaN(cell.cellNumber())
+        || entry.quantity() == Quantity.TEMPERATURE) {
+      return "";
+    }
+    String address = Texts.sheet(cell.sheet()) + "!" + Pages.absolute(cell.address());
+    Unit shown = entry.quantity().unit(book.system());
+    return cell.unit() == shown
+        ? address
+        : address + "*" + Totals.plain(cell.unit().si() / shown.si());
+  }
+}

@@ -1,0 +1,45 @@
+package org.wetmil.workbook.fill;
+
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.checks.Finding;
+import org.wetmil.estimate.FilledColumn;
+
+/** Widths, outline, marks, highlights and notes of a bid sheet; its cells are not touched. */
+final class BidSheetShape {
+  private BidSheetShape() {}
+
+  static void shape(XSSFSheet sheet, SheetPlan plan, List<Finding> worst) {
+    for (int first : plan.firstColumns()) {
+      widths(sheet, first);
+    }
+    for (int i = 0; i < plan.blocks().size(); i++) {
+      Marks.columns(sheet, plan.blocks().get(i), i);
+      Highlights.add(sheet, plan.blocks().get(i));
+    }
+    Notes.add(sheet, plan, worst);
+  }
+
+  private static void widths(XSSFSheet sheet, int first) {
+    int firstGrouped = Integer.MAX_VALUE;
+    int lastGrouped = -1;
+    for (FilledColumn column : FilledColumn.values()) {
+      int at = first + column.ordinal();
+      sheet.setColumnWidth(at, width(column) * 256);
+      if (column.isGrouped()) {
+        firstGrouped = Math.min(firstGrouped, at);
+        lastGrouped = Math.max(lastGrouped, at);
+      }
+    }
+    sheet.groupColumn(firstGrouped, lastGrouped);
+  }
+
+  private static int width(FilledColumn column) {
+    return switch (column) {
+      case FINDINGS -> 70;
+      case COATING_USED -> 16;
+      case ORIFICE, FAN -> 14;
+      default -> 10;
+    };
+  }
+}

@@ -1,0 +1,116 @@
+package org.wetmil.workbook.fill;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.wetmil.checks.Finding;
+import org.wetmil.estimate.FilledBid;
+import org.wetmil.workbook.copy.LightCopy;
+import org.wetmil.workbook.copy.SheetEdit;
+import org.wetmil.workbook.read.ReadWorkbook;
+import org.wetmil.workbook.read.SheetLayout;
+
+/** Writes a filled workbook: a copy of the estimator's, with filled columns and sheets of ours. */
+public final class FillWriter {
+  private static final Comparator<Finding> WORST_FIRST =
+      Comparator.comparing(Finding::severity).reversed();
+
+  private final ReadWorkbook read;
+  private final FilledBid filled;
+  private final List<Finding> worstFirst;
+  private final Map<String, Map<Integer, List<Finding>>> byRow;
+  private final FillStamp stamp;
+  private final List<SheetPlan> plans;
+  private final Addresses addresses;
+
+  /**
+   * @param findings in the order of the bid
+   */
+  public FillWriter(ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
+    this.read = read;
+    this.filled = filled;
+    this.stamp = stamp;
+    this.worstFirst = findings.stream().sorted(WORST_FIRST).toList();
+    this.byRow =
+        findings.stream()
+            .filter(finding -> finding.spot().row() > 0)
+            .collect(
+                Collectors.groupingBy(
+                    finding -> finding.spot().sheet(),
+                    Collectors.groupingBy(finding -> finding.spot().row())));
+    this.plans = plans();
+    this.addresses = new Addresses(plans);
+  }
+
+  /**
+   * Writes the workbook; the input stays as it is, and the output is whole or absent.
+   *
+   * @param overwrite whether an older output may be replaced
+   */
+  public void write(Path input, Path output, boolean overwrite) {
+    LightCopy.write(input, output, overwrite, this::shape);
+  }
+
+  /** The cell that a finding is about, as in F12; empty when it is about none. */
+  public String address(Finding finding) {
+    return addresses.of(finding);
+  }
+
+  private List<SheetPlan> plans() {
+    Map<String, FilledBid.FilledSheet> sheets = new HashMap<>();
+    filled.sheets().forEach(sheet -> sheets.put(sheet.sheet().name(), sheet));
+    return read.layouts().stream()
+        .map(layout -> new SheetPlan(layout, sheets.get(layout.sheet())))
+        .toList();
+  }
+
+  private List<SheetEdit> shape(XSSFWorkbook workbook) {
+    clear(workbook);
+    Look look = new Look(workbook);
+
+    XSSFSheet findings = SheetNames.create(workbook, "Findings");
+    new FindingsSheet(findings, look, addresses).write(worstFirst);
+    Marks.sheet(findings, "findings");
+
+    BasisBook book = new BasisBook(filled);
+    XSSFSheet basis = SheetNames.create(workbook, "Basis");
+    new BasisSheet(workbook, basis, look, filled, plans, book).write(stamp);
+    Marks.sheet(basis, "basis");
+    Marks.stamp(workbook, stamp);
+
+    List<SheetEdit> edits = new ArrayList<>();
+    for (SheetPlan plan : plans) {
+      BidSheetShape.shape(workbook.getSheet(plan.sheet()), plan, worst(plan));
+      RowCells cells = new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
+      SheetLayout layout = plan.layout();
+      edits.add(
+          new SheetEdit(
+              plan.sheet(), cells, (row, column) -> layout.ourColumns().contains(column)));
+    }
+    return edits;
+  }
+
+  private List<Finding> worst(SheetPlan plan) {
+    return worstFirst.stream()
+        .filter(finding -> finding.spot().sheet().equals(plan.sheet()))
+        .toList();
+  }
+
+  /** Takes away what an earlier fill left. */
+  private void clear(XSSFWorkbook workbook) {
+    Marks.clear(workbook, read.ourSheets());
+    if (read.filledBefore()) {
+      workbook.forEach(
+          sheet -> {
+            Highlights.clear((XSSFSheet) sheet);
+            Notes.clear((XSSFSheet) sheet);
+          });
+    }
+  }
+}

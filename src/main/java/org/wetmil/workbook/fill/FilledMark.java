@@ -1,0 +1,33 @@
+package org.wetmil.workbook.fill;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.stream.CustomProperty;
+import org.wetmil.workbook.stream.PackageReader;
+
+/** Tells from outside whether a workbook was filled by this program, and from which file. */
+public final class FilledMark {
+  private FilledMark() {}
+
+  public static boolean isFilled(Path file) {
+    return property(file, Marks.PROPERTY).isPresent();
+  }
+
+  /** Name of the file that a filled workbook came from; empty for any other file. */
+  public static Optional<String> source(Path file) {
+    return property(file, Marks.SOURCE);
+  }
+
+  private static Optional<String> property(Path file, String name) {
+    try (PackageReader reader = PackageReader.open(file)) {
+      return reader.customProperties().stream()
+          .filter(property -> property.name().equals(name))
+          .map(CustomProperty::value)
+          .findFirst();
+    } catch (WorkbookException e) {
+      // what cannot be read carries no mark; whoever fills it says why it cannot be read
+      return Optional.empty();
+    }
+  }
+}

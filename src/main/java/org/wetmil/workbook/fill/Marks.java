@@ -1,0 +1,86 @@
+package org.wetmil.workbook.fill;
+
+import java.util.List;
+import java.util.Locale;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.wetmil.estimate.FilledColumn;
+
+/**
+ * What tells Wetmil's own columns and sheets in a workbook: a document property and names, which
+ * follow when a sheet is renamed or columns move.
+ */
+public final class Marks {
+  /** The custom document property of a filled workbook; its value is the version. */
+  public static final String PROPERTY = "Wetmil filled";
+
+  /** The custom document property that names the file it was filled from. */
+  public static final String SOURCE = "Wetmil source";
+
+  /** Begins every workbook name of ours. */
+  public static final String PREFIX = "wm_";
+
+  /** Begins the name of a filled column. */
+  public static final String COLUMN = PREFIX + "col_";
+
+  /** Begins the name of a sheet of ours. */
+  public static final String SHEET = PREFIX + "sheet_";
+
+  private Marks() {}
+
+  static void stamp(XSSFWorkbook workbook, FillStamp stamp) {
+    property(workbook, PROPERTY, stamp.version());
+    property(workbook, SOURCE, stamp.inputName());
+  }
+
+  private static void property(XSSFWorkbook workbook, String name, String value) {
+    var properties = workbook.getProperties().getCustomProperties();
+    if (properties.contains(name)) {
+      properties.getProperty(name).setLpwstr(value);
+    } else {
+      properties.addProperty(name, value);
+    }
+  }
+
+  static void sheet(XSSFSheet sheet, String word) {
+    XSSFName name = sheet.getWorkbook().createName();
+    name.setNameName(SHEET + word);
+    name.setRefersToFormula(Texts.sheet(sheet.getSheetName()) + "!$A$1");
+  }
+
+  static void columns(XSSFSheet sheet, SheetPlan.Block block, int slot) {
+    for (FilledColumn column : FilledColumn.values()) {
+      String letters = block.letters(column);
+      XSSFName name = sheet.getWorkbook().createName();
+      name.setNameName(
+          COLUMN + column.name().toLowerCase(Locale.ROOT) + (slot == 0 ? "" : "_" + (slot + 1)));
+      name.setSheetIndex(sheet.getWorkbook().getSheetIndex(sheet));
+      name.setRefersToFormula(
+          "%s!$%s$%d:$%s$%d"
+              .formatted(
+                  Texts.sheet(sheet.getSheetName()),
+                  letters,
+                  block.table().headingRow() + 1,
+                  letters,
+                  block.table().lastRow() + 1));
+    }
+  }
+
+  /** Takes away the names and sheets of an earlier fill. */
+  static void clear(XSSFWorkbook workbook, List<String> ourSheets) {
+    ourSheets.forEach(
+        name -> {
+          int index = workbook.getSheetIndex(name);
+          if (index >= 0) {
+            workbook.removeSheetAt(index);
+          }
+        });
+    for (Name name : List.copyOf(workbook.getAllNames())) {
+      if (name.getNameName().startsWith(PREFIX)) {
+        workbook.removeName(name);
+      }
+    }
+  }
+}

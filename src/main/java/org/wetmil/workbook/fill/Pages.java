@@ -1,0 +1,53 @@
+package org.wetmil.workbook.fill;
+
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** How sheets of ours come out on paper. */
+final class Pages {
+  private Pages() {}
+
+  /** Landscape, as wide as one page, as long as it takes, with a footer that numbers the pages. */
+  static void landscape(XSSFSheet sheet, int columns, int rows) {
+    sheet.getPrintSetup().setLandscape(true);
+    fit(sheet, columns, rows);
+  }
+
+  /** Upright, as wide as one page. */
+  static void upright(XSSFSheet sheet, int columns, int rows) {
+    sheet.getPrintSetup().setLandscape(false);
+    fit(sheet, columns, rows);
+  }
+
+  private static void fit(XSSFSheet sheet, int columns, int rows) {
+    sheet.setFitToPage(true);
+    PrintSetup print = sheet.getPrintSetup();
+    print.setFitWidth((short) 1);
+    print.setFitHeight((short) 0);
+    sheet.getFooter().setLeft("&F, &A");
+    sheet.getFooter().setRight("&P / &N");
+    sheet
+        .getWorkbook()
+        .setPrintArea(
+            sheet.getWorkbook().getSheetIndex(sheet), 0, columns - 1, 0, Math.max(0, rows - 1));
+    sheet.setDisplayGridlines(false);
+  }
+
+  /** Gives the rest of a row the style of its first cell, so that its line runs across. */
+  static void underline(XSSFRow row, int columns, XSSFCellStyle style) {
+    for (int i = 0; i < columns; i++) {
+      XSSFCell cell = row.getCell(i) == null ? row.createCell(i) : row.getCell(i);
+      cell.setCellStyle(style);
+    }
+  }
+
+  /** An address with dollars: C4 becomes $C$4. */
+  static String absolute(String address) {
+    CellReference at = new CellReference(address);
+    return new CellReference(at.getRow(), at.getCol(), true, true).formatAsString();
+  }
+}

@@ -1,0 +1,81 @@
+package org.wetmil.workbook.fill;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import org.apache.poi.ss.util.CellReference;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.quantity.UnitSystem;
+
+/**
+ * Formulas over the filled columns of all bid sheets. They take whole columns, so that sorting,
+ * filtering, inserting and appending rows keep them right.
+ */
+final class Totals {
+  private Totals() {}
+
+  /** The sum of a column over the lines that count. */
+  static String all(List<SheetPlan> plans, FilledColumn column, UnitSystem system) {
+    return sum(
+        plans,
+        column,
+        system,
+        (counted, summed) -> "SUMIF(" + counted + ",1," + summed + ")",
+        null);
+  }
+
+  /** The paint of one coating over the lines that count. */
+  static String ofCoating(List<SheetPlan> plans, String coating, UnitSystem system) {
+    return sum(
+        plans,
+        FilledColumn.PAINT,
+        system,
+        (counted, summed) -> "SUMIFS(" + summed + "," + counted + ",1",
+        coating);
+  }
+
+  private static String sum(
+      List<SheetPlan> plans,
+      FilledColumn column,
+      UnitSystem system,
+      BiFunction<String, String, String> one,
+      String coating) {
+    return plans.stream()
+        .flatMap(
+            plan ->
+                plan.firstColumns().stream()
+                    .map(
+                        first -> {
+                          String counted = whole(plan, first, FilledColumn.COUNTED);
+                          String formula = one.apply(counted, whole(plan, first, column));
+                          String closed =
+                              coating == null
+                                  ? formula
+                                  : formula
+                                      + ","
+                                      + whole(plan, first, FilledColumn.COATING_USED)
+                                      + ","
+                                      + Texts.criterion(coating)
+                                      + ")";
+                          return closed + factor(column, plan.system(), system);
+                        }))
+        .collect(Collectors.joining("+"));
+  }
+
+  /** What takes a figure of a sheet in other units to the units of the total. */
+  private static String factor(FilledColumn column, UnitSystem from, UnitSystem to) {
+    double factor = column.quantity().unit(from).si() / column.quantity().unit(to).si();
+    return factor == 1 ? "" : "*" + plain(factor);
+  }
+
+  static String whole(SheetPlan plan, int firstColumn, FilledColumn column) {
+    String letters = CellReference.convertNumToColString(firstColumn + column.ordinal());
+    return Texts.sheet(plan.sheet()) + "!$" + letters + ":$" + letters;
+  }
+
+  /** A number as a formula writes it. */
+  static String plain(double value) {
+    return new BigDecimal(Double.toString(value)).toPlainString();
+  }
+}

@@ -1,0 +1,41 @@
+package org.wetmil.workbook.fill;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.Properties;
+
+/** The words of pages that a crew reads, in the language of the crew; each language is a file. */
+final class Wording {
+  private final Properties words = new Properties();
+
+  private Wording(String language) {
+    String file = "wording_" + language + ".properties";
+    try (InputStream in = Wording.class.getResourceAsStream(file)) {
+      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The wording for a language as a setting names it. */
+  static Wording of(String language) {
+    return new Wording(language.equalsIgnoreCase("Spanish") ? "es" : "en");
+  }
+
+  String get(String key) {
+    String text = words.getProperty(key);
+    if (text == null) {
+      throw new IllegalArgumentException("no wording for " + key);
+    }
+    return text;
+  }
+
+  String get(String key, Object value) {
+    return new MessageFormat(get(key), Locale.ROOT).format(new Object[] {String.valueOf(value)});
+  }
+}

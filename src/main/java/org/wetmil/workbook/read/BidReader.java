@@ -1,0 +1,184 @@
+package org.wetmil.workbook.read;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.TableProblem;
+import org.wetmil.catalogue.Tables;
+import org.wetmil.estimate.Bid;
+import org.wetmil.estimate.BidSheet;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.Remark;
+import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.read.grid.Grid;
+import org.wetmil.workbook.read.grid.GridReader;
+import org.wetmil.workbook.read.grid.MissingResults;
+import org.wetmil.workbook.read.grid.OwnMarks;
+import org.wetmil.workbook.read.heading.HeadingFinder;
+import org.wetmil.workbook.read.heading.HeadingWords;
+import org.wetmil.workbook.read.stated.OwnWords;
+import org.wetmil.workbook.stream.PackageReader;
+import org.wetmil.workbook.stream.SheetPart;
+
+/** Reads an estimator's workbook as a bid. The file is only ever read. */
+public final class BidReader {
+  /** Rows read of a sheet to see whether it is a bid; headings may be stacked at the last. */
+  private static final int ROWS_TO_TELL = HeadingFinder.FIRST_ROWS + 5;
+
+  /** A sheet of this name describes openings; its headings look like those of a bid. */
+  private static final String OPENINGS = "Openings";
+
+  private final Path file;
+  private final PackageReader workbook;
+  private final OwnMarks marks;
+  private final GridReader grids;
+  private final List<Remark> remarks = new ArrayList<>();
+  private final EstimatorTables tables = new EstimatorTables();
+  private final List<SheetPart> candidates = new ArrayList<>();
+  private final HeadingsSeen seen = new HeadingsSeen();
+  private HeadingWords words;
+
+  private BidReader(Path file, PackageReader workbook, MissingResults missing) {
+    this.file = file;
+    this.workbook = workbook;
+    this.marks = OwnMarks.of(workbook);
+    this.grids = new GridReader(workbook, marks, missing);
+  }
+
+  /** Reads a workbook in the usual way. */
+  public static ReadWorkbook read(Path file) {
+    return read(file, ReadOptions.USUAL);
+  }
+
+  /**
+   * Reads a workbook.
+   *
+   * @throws WorkbookException when the file cannot be read, or holds no bid line
+   */
+  public static ReadWorkbook read(Path file, ReadOptions options) {
+    try (PackageReader workbook = PackageReader.open(file);
+        MissingResults missing = new MissingResults(file, options.mostRowsComputed())) {
+      return new BidReader(file, workbook, missing).read(missing);
+    }
+  }
+
+  private ReadWorkbook read(MissingResults missing) {
+    sortSheets();
+    Catalogue names = tables.over(UnitSystem.US, new ArrayList<>());
+    List<BidSheetReader.Result> results = new ArrayList<>();
+    candidates.forEach(sheet -> bidOn(sheet, names).ifPresent(results::add));
+    if (results.isEmpty()) {
+      throw new WorkbookException.NoBid(file, seen.noTable());
+    }
+    List<BidSheet> sheets = results.stream().map(BidSheetReader.Result::sheet).toList();
+    if (sheets.stream().allMatch(sheet -> sheet.lines().isEmpty())) {
+      throw new WorkbookException.NoBid(file, seen.noRow(sheets.get(0).name()));
+    }
+    remarkNotComputed(missing);
+    UnitSystem system = tables.units().orElse(sheets.get(0).system());
+    List<TableProblem> problems = new ArrayList<>();
+    Catalogue catalogue = tables.over(system, problems);
+    Bid bid = new Bid(job(), system, catalogue, sheets, problems, remarks);
+    Map<RowKind, Integer> rows = new EnumMap<>(RowKind.class);
+    results.forEach(
+        result -> result.rows().forEach((kind, count) -> rows.merge(kind, count, Integer::sum)));
+    return new ReadWorkbook(
+        bid,
+        results.stream().map(BidSheetReader.Result::layout).toList(),
+        marks.filledBefore(),
+        marks.sheets(),
+        rows);
+  }
+
+  /** Reads the sheets of tables and words, and keeps those that may be bids. */
+  private void sortSheets() {
+    Map<String, InputColumn> own = new LinkedHashMap<>();
+    for (SheetPart sheet : workbook.sheets()) {
+      if (marks.sheets().contains(sheet.name())) {
+        continue;
+      }
+      Optional<Tables> table = Tables.find(sheet.name());
+      if (OwnWords.isSheet(sheet.name())) {
+        own.putAll(OwnWords.read(grids.whole(sheet)));
+      } else if (table.isPresent()) {
+        tables.add(table.get(), grids.whole(sheet));
+        candidates.add(sheet);
+      } else if (!Names.key(sheet.name()).equals(Names.key(OPENINGS))) {
+        candidates.add(sheet);
+      }
+    }
+    words = HeadingWords.builtIn(own);
+  }
+
+  private Optional<BidSheetReader.Result> bidOn(SheetPart sheet, Catalogue names) {
+    Grid top = grids.top(sheet, ROWS_TO_TELL);
+    if (!seen.mayHoldBid(top, words)) {
+      return Optional.empty();
+    }
+    Grid grid = grids.whole(sheet);
+    List<Remark> found = new ArrayList<>();
+    TableFinder finder = new TableFinder(grid, workbook.tables(sheet), names, found);
+    List<BidTable> all = finder.find(words);
+    List<BidTable> bids = finder.bids(all);
+    if (Tables.find(sheet.name()).isPresent()) {
+      bids = bids.stream().filter(BidReader::isSurelyBid).toList();
+    } else {
+      seen.add(sheet.name(), all);
+    }
+    if (bids.isEmpty()) {
+      return Optional.empty();
+    }
+    if (sheet.visibility() != SheetPart.Visibility.VISIBLE) {
+      remarks.add(
+          new Remark(
+              "sheet-left-out",
+              sheet.name(),
+              "",
+              "",
+              "This sheet is hidden and is not read. Show it if it is part of the bid."));
+      return Optional.empty();
+    }
+    remarks.addAll(found);
+    return Optional.of(
+        new BidSheetReader(grid, names, remarks)
+            .read(bids, tables.units(), marks.columnsOf(sheet.name())));
+  }
+
+  /** A sheet of figures has some of a bid's headings; a bid on it has all that it takes. */
+  private static boolean isSurelyBid(BidTable table) {
+    return table.columns().containsKey(InputColumn.ROOM)
+        && table.columns().containsKey(InputColumn.SURFACE)
+        && table.columns().containsKey(InputColumn.COATING);
+  }
+
+  private void remarkNotComputed(MissingResults missing) {
+    missing
+        .notComputed()
+        .forEach(
+            (sheet, addresses) ->
+                remarks.add(
+                    new Remark(
+                        "formula-not-computed",
+                        sheet,
+                        addresses.iterator().next(),
+                        "",
+                        ("%d formula(s) have no stored result, from %s on. Open the workbook in"
+                                + " the spreadsheet program, save it once and run this again.")
+                            .formatted(addresses.size(), addresses.iterator().next()))));
+  }
+
+  private String job() {
+    String name = file.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    return tables.setting(Setting.JOB).orElse(stem);
+  }
+}

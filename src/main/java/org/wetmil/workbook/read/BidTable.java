@@ -1,0 +1,48 @@
+package org.wetmil.workbook.read;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.read.heading.ChosenColumns;
+import org.wetmil.workbook.read.heading.Heading;
+import org.wetmil.workbook.read.heading.HeadingBlock;
+
+/**
+ * A table of a bid before its rows are read. Rows and columns count from 0.
+ *
+ * @param block its headings
+ * @param again rows of headings that are repeated further down
+ * @param lastRow last row that can belong to it
+ * @param lastColumn its rightmost column
+ * @param chosen which column holds which input
+ * @param excelTable name of the Excel table that it is
+ */
+record BidTable(
+    HeadingBlock block,
+    List<HeadingBlock> again,
+    int lastRow,
+    int lastColumn,
+    ChosenColumns chosen,
+    Optional<String> excelTable) {
+
+  int firstRow() {
+    return block.lastRow() + 1;
+  }
+
+  int firstColumn() {
+    return block.firstColumn();
+  }
+
+  Map<InputColumn, Heading> columns() {
+    return chosen.columns();
+  }
+
+  boolean isHeading(int row) {
+    return again.stream().anyMatch(each -> row >= each.firstRow() && row <= each.lastRow());
+  }
+
+  boolean isBid() {
+    return HeadingBlock.isBid(columns().keySet());
+  }
+}

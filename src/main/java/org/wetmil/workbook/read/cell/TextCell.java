@@ -1,0 +1,61 @@
+package org.wetmil.workbook.read.cell;
+
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.InputValue;
+import org.wetmil.estimate.InputValue.State;
+import org.wetmil.measure.DecimalMark;
+import org.wetmil.measure.NumberText;
+import org.wetmil.measure.Typed;
+import org.wetmil.workbook.read.grid.CellText;
+import org.wetmil.workbook.stream.CellKind;
+import org.wetmil.workbook.stream.RawCell;
+
+/** Reads the cells of columns that hold names and words. */
+final class TextCell {
+  private final CellText texts;
+
+  TextCell(CellText texts) {
+    this.texts = texts;
+  }
+
+  InputValue read(InputColumn column, RawCell cell) {
+    if (cell.kind() == CellKind.BLANK && cell.formula() != null) {
+      return InputValue.fault(
+          State.UNREADABLE,
+          "=" + cell.formula(),
+          "a computed value; open the workbook in the spreadsheet program and save it once");
+    }
+    String shown = texts.shown(cell).strip();
+    if (shown.isEmpty() || (isOpen(column) && isNotKnown(shown))) {
+      return InputValue.NOTHING;
+    }
+    if (cell.kind() == CellKind.ERROR) {
+      return InputValue.fault(State.FORMULA_ERROR, shown, "a word");
+    }
+    if (column == InputColumn.TIP) {
+      return tip(cell, shown);
+    }
+    return InputValue.text(shown);
+  }
+
+  /** Of a tip no format is to be seen: 517 shown as 517.00 is 517. */
+  private InputValue tip(RawCell cell, String shown) {
+    if (texts.isDate(cell)) {
+      return InputValue.fault(State.DATE, shown, "a tip code such as 517");
+    }
+    if (cell.kind() == CellKind.NUMBER) {
+      double number = CellText.number(cell);
+      return number == 0 ? InputValue.NOTHING : InputValue.text(texts.exact(cell));
+    }
+    return InputValue.text(shown);
+  }
+
+  /** Columns in which a dash or n/a says that nothing is known yet. */
+  private static boolean isOpen(InputColumn column) {
+    return column != InputColumn.ROOM && column != InputColumn.NOTES;
+  }
+
+  private static boolean isNotKnown(String text) {
+    return NumberText.read(text, DecimalMark.UNKNOWN) instanceof Typed.NotKnown;
+  }
+}

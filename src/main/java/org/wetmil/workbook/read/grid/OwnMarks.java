@@ -1,0 +1,87 @@
+package org.wetmil.workbook.read.grid;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.wetmil.workbook.stream.CellRange;
+import org.wetmil.workbook.stream.DefinedName;
+import org.wetmil.workbook.stream.PackageReader;
+
+/**
+ * What an earlier fill left in a workbook, known by its marks and never by its headings.
+ *
+ * @param filledBefore whether the workbook says that it was filled
+ * @param sheets sheets that the fill added
+ * @param columns the cells that it wrote, by sheet
+ */
+public record OwnMarks(
+    boolean filledBefore, List<String> sheets, Map<String, List<CellRange>> columns) {
+  /** The document property that a filled workbook carries. */
+  public static final String PROPERTY = "Wetmil filled";
+
+  /** Hidden names of a sheet that begin so refer to a filled column, its heading included. */
+  public static final String COLUMN = "wm_col_";
+
+  /** Hidden names of the workbook that begin so refer to the first cell of a sheet of ours. */
+  public static final String SHEET = "wm_sheet_";
+
+  public static OwnMarks of(PackageReader workbook) {
+    boolean filled =
+        workbook.customProperties().stream()
+            .anyMatch(property -> property.name().equalsIgnoreCase(PROPERTY));
+    List<String> sheets = new ArrayList<>();
+    Map<String, List<CellRange>> columns = new HashMap<>();
+    for (DefinedName name : workbook.definedNames()) {
+      String key = name.name().toLowerCase(Locale.ROOT);
+      if (key.startsWith(SHEET)) {
+        sheetOf(name.refersTo()).filter(each -> !sheets.contains(each)).ifPresent(sheets::add);
+      } else if (key.startsWith(COLUMN)) {
+        Optional<String> sheet =
+            Optional.ofNullable(name.sheet()).or(() -> sheetOf(name.refersTo()));
+        sheet.ifPresent(
+            each ->
+                columns
+                    .computeIfAbsent(each, any -> new ArrayList<>())
+                    .addAll(ranges(name.refersTo())));
+      }
+    }
+    return new OwnMarks(filled, List.copyOf(sheets), Map.copyOf(columns));
+  }
+
+  /** Whether a cell was written by the earlier fill. */
+  public boolean isOurs(String sheet, int row, int column) {
+    return columns.getOrDefault(sheet, List.of()).stream()
+        .anyMatch(range -> range.contains(row, column));
+  }
+
+  /** The columns of a sheet that the earlier fill wrote. */
+  public Set<Integer> columnsOf(String sheet) {
+    return columns.getOrDefault(sheet, List.of()).stream()
+        .flatMap(range -> IntStream.rangeClosed(range.firstColumn(), range.lastColumn()).boxed())
+        .collect(Collectors.toSet());
+  }
+
+  private static List<CellRange> ranges(String refersTo) {
+    return Arrays.stream(refersTo.split(",(?=(?:[^']*'[^']*')*[^']*$)"))
+        .map(each -> each.substring(each.lastIndexOf('!') + 1))
+        .flatMap(each -> CellRange.parse(each).stream())
+        .toList();
+  }
+
+  private static Optional<String> sheetOf(String refersTo) {
+    int end = refersTo.lastIndexOf('!');
+    if (end <= 0) {
+      return Optional.empty();
+    }
+    String name = refersTo.substring(0, end);
+    boolean quoted = name.length() > 2 && name.startsWith("'") && name.endsWith("'");
+    return Optional.of(quoted ? name.substring(1, name.length() - 1).replace("''", "'") : name);
+  }
+}

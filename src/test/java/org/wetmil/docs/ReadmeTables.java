@@ -1,0 +1,139 @@
+package org.wetmil.docs;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Row;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.checks.Check;
+import org.wetmil.checks.Checks;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.quantity.Unit;
+import org.wetmil.quantity.UnitSystem;
+
+/** The README's tables, made from the declarations; a test holds the README to them. */
+public final class ReadmeTables {
+  static final Path README = Path.of("README.md");
+  private static final Pattern BLOCK =
+      Pattern.compile("<!-- table: ([a-z-]+) -->\n.*?<!-- end -->", Pattern.DOTALL);
+
+  private ReadmeTables() {}
+
+  /** Writes the tables anew. Run by hand; DEVELOPERS.md says how. */
+  public static void main(String[] args) throws IOException {
+    Files.writeString(README, renewed(Files.readString(README)));
+  }
+
+  /** The text with each marked block made anew. */
+  static String renewed(String text) {
+    Map<String, List<String>> tables = tables();
+    Matcher matcher = BLOCK.matcher(text);
+    return matcher.replaceAll(
+        found -> {
+          List<String> table = tables.get(found.group(1));
+          if (table == null) {
+            throw new IllegalArgumentException("no table " + found.group(1));
+          }
+          return Matcher.quoteReplacement(
+              "<!-- table: "
+                  + found.group(1)
+                  + " -->\n"
+                  + String.join("\n", table)
+                  + "\n<!-- end -->");
+        });
+  }
+
+  static Map<String, List<String>> tables() {
+    Map<String, List<String>> tables = new LinkedHashMap<>();
+    tables.put("input-columns", inputColumns());
+    tables.put("filled-columns", filledColumns());
+    tables.put("checks", checks());
+    tables.put("settings", settings());
+    return tables;
+  }
+
+  private static List<String> inputColumns() {
+    return table(
+        List.of("Column", "Unit (US / metric)", "What it holds"),
+        Arrays.stream(InputColumn.values())
+            .map(
+                column ->
+                    List.of(
+                        column.heading(),
+                        units(
+                            column.quantity().unit(UnitSystem.US),
+                            column.quantity().unit(UnitSystem.METRIC)),
+                        column.meaning()))
+            .toList());
+  }
+
+  private static List<String> filledColumns() {
+    return table(
+        List.of("Column", "Unit (US / metric)", "What it says"),
+        Arrays.stream(FilledColumn.values())
+            .map(
+                column ->
+                    List.of(
+                        column.heading(),
+                        units(
+                            column.quantity().unit(UnitSystem.US),
+                            column.quantity().unit(UnitSystem.METRIC)),
+                        column.meaning()))
+            .toList());
+  }
+
+  private static List<String> checks() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Check check : Checks.ALL) {
+      rows.add(
+          List.of(
+              "`" + check.id() + "`",
+              check.severity().name().toLowerCase(Locale.ROOT),
+              check.title(),
+              check.kind().word() + (check.source().isEmpty() ? "" : ": " + check.source())));
+    }
+    return table(List.of("Check", "Severity", "What it looks at", "Rests on"), rows);
+  }
+
+  private static List<String> settings() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Setting setting : Setting.values()) {
+      Row row = Catalogue.builtIn().row(setting);
+      Entry value = row.get("Value");
+      String unit = value.quantity().base().symbol();
+      rows.add(
+          List.of(
+              setting.title(),
+              (value.text() + " " + (value.text().isEmpty() ? "" : unit)).strip(),
+              value.kind().word() + (value.source().isEmpty() ? "" : ": " + value.source()),
+              row.text("Meaning")));
+    }
+    return table(List.of("Setting", "Built in", "Rests on", "What it does"), rows);
+  }
+
+  private static String units(Unit us, Unit metric) {
+    if (us == metric) {
+      return us.symbol();
+    }
+    return us.symbol() + " / " + metric.symbol();
+  }
+
+  private static List<String> table(List<String> headings, List<List<String>> rows) {
+    List<String> lines = new ArrayList<>();
+    lines.add("| " + String.join(" | ", headings) + " |");
+    lines.add("|" + " --- |".repeat(headings.size()));
+    rows.forEach(row -> lines.add("| " + String.join(" | ", row) + " |"));
+    return lines;
+  }
+}

@@ -1,0 +1,109 @@
+package org.wetmil.samples;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Builds the invented sample workbooks as an estimator would: a title, headings, plain rows. */
+final class SampleBook {
+  private final XSSFWorkbook workbook = new XSSFWorkbook();
+  private final XSSFCellStyle title = workbook.createCellStyle();
+  private final XSSFCellStyle heading = workbook.createCellStyle();
+
+  SampleBook() {
+    XSSFFont large = workbook.createFont();
+    large.setBold(true);
+    large.setFontHeightInPoints((short) 15);
+    title.setFont(large);
+    XSSFFont bold = workbook.createFont();
+    bold.setBold(true);
+    heading.setFont(bold);
+    heading.setWrapText(true);
+    heading.setBorderBottom(BorderStyle.MEDIUM);
+    heading.setAlignment(HorizontalAlignment.LEFT);
+    // a fixed date, so that the same code writes the same file
+    workbook
+        .getProperties()
+        .getCoreProperties()
+        .setCreated(Optional.of(new Date(1_767_225_600_000L)));
+    workbook.getProperties().getCoreProperties().setCreator("Wetmil sample, invented");
+  }
+
+  /**
+   * Adds a sheet.
+   *
+   * @param titles rows above the headings; an empty one stays empty
+   * @param headings parted by bars
+   * @param rows parted by bars; what reads as a number becomes one, a cell begun by an equals sign
+   *     a formula, one begun by an apostrophe stays text
+   */
+  SampleBook sheet(
+      String name, List<String> titles, String headings, int[] widths, String... rows) {
+    XSSFSheet sheet = workbook.createSheet(name);
+    int next = 0;
+    for (String line : titles) {
+      XSSFCell cell = sheet.createRow(next++).createCell(0);
+      cell.setCellValue(line);
+      if (next == 1) {
+        cell.setCellStyle(title);
+      }
+    }
+    XSSFRow head = sheet.createRow(next++);
+    String[] words = headings.split("\\|");
+    for (int i = 0; i < words.length; i++) {
+      XSSFCell cell = head.createCell(i);
+      cell.setCellValue(words[i].strip());
+      cell.setCellStyle(heading);
+    }
+    int frozen = next;
+    for (String row : rows) {
+      fill(sheet.createRow(next++), row);
+    }
+    for (int i = 0; i < widths.length; i++) {
+      sheet.setColumnWidth(i, widths[i] * 256);
+    }
+    sheet.createFreezePane(titles.isEmpty() ? 0 : 1, frozen);
+    return this;
+  }
+
+  private static void fill(XSSFRow row, String cells) {
+    String[] texts = cells.split("\\|", -1);
+    for (int i = 0; i < texts.length; i++) {
+      String text = texts[i].strip();
+      if (text.isEmpty()) {
+        continue;
+      }
+      XSSFCell cell = row.createCell(i);
+      if (text.startsWith("=")) {
+        cell.setCellFormula(text.substring(1));
+      } else if (text.matches("-?\\d+(\\.\\d+)?")) {
+        cell.setCellValue(Double.parseDouble(text));
+      } else {
+        cell.setCellValue(text.startsWith("'") ? text.substring(1) : text);
+      }
+    }
+  }
+
+  XSSFWorkbook workbook() {
+    return workbook;
+  }
+
+  void save(Path file) throws IOException {
+    workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+    try (OutputStream out = Files.newOutputStream(file)) {
+      workbook.write(out);
+    }
+  }
+}

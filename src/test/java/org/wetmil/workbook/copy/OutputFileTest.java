@@ -1,0 +1,140 @@
+package org.wetmil.workbook.copy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.abort;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.workbook.HandMade;
+import org.wetmil.workbook.WorkbookException;
+
+class OutputFileTest {
+  @TempDir Path folder;
+  private Path input;
+  private Path output;
+
+  @BeforeEach
+  void writeInput() {
+    input = new HandMade(HandMade.sheet("<row r=\"1\"/>")).write(folder.resolve("bid.xlsx"));
+    output = folder.resolve("out.xlsx");
+  }
+
+  @Test
+  void aFileThatIsThereIsReplacedOnlyOnRequest() throws IOException {
+    Files.writeString(output, "mine");
+
+    assertRefused(output, false, "there already");
+    assertThat(output).hasContent("mine");
+
+    copy(output, true);
+    assertThat(Files.size(output)).isGreaterThan(100);
+  }
+
+  @Test
+  void theInputIsNeverTheOutputHoweverItIsSpelled() throws IOException {
+    byte[] before = Files.readAllBytes(input);
+    Files.createDirectory(folder.resolve("sub"));
+
+    assertRefused(input, true, "input itself");
+    assertRefused(folder.resolve("sub/../bid.xlsx"), true, "input itself");
+    assertThat(input).hasBinaryContent(before);
+  }
+
+  @Test
+  void aLinkToTheInputIsTheInput() {
+    Path link = link(input);
+
+    assertRefused(link, true, "input itself");
+  }
+
+  @Test
+  void aLinkStaysALinkAndItsFileIsReplaced() throws IOException {
+    Files.writeString(output, "old");
+    Path link = link(output);
+
+    assertRefused(link, false, "there already");
+    copy(link, true);
+
+    assertThat(Files.isSymbolicLink(link)).isTrue();
+    assertThat(Files.isSymbolicLink(output)).isFalse();
+    assertThat(Files.size(output)).isGreaterThan(100);
+  }
+
+  @Test
+  void aLinkToNowhereIsRefused() {
+    Path link = link(folder.resolve("none.xlsx"));
+
+    assertRefused(link, true, "cannot be written");
+    assertRefused(link, false, "there already");
+  }
+
+  @Test
+  void aMissingFolderIsSaid() {
+    assertRefused(folder.resolve("none/out.xlsx"), false, "folder is not there");
+  }
+
+  @Test
+  void theResultHasThePermissionsOfAnyNewFile() throws IOException {
+    Path plain = folder.resolve("plain");
+    assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"), "no permissions");
+    Files.writeString(plain, "x");
+
+    copy(output, false);
+
+    assertThat(Files.getPosixFilePermissions(output))
+        .isEqualTo(Files.getPosixFilePermissions(plain));
+  }
+
+  @Test
+  void whatAKilledRunLeftIsRemovedWhenItIsOld() throws IOException {
+    Path old = Files.writeString(folder.resolve(".wetmil-1.tmp"), "x");
+    Path young = Files.writeString(folder.resolve(".wetmil-2.tmp"), "x");
+    Path other = Files.writeString(folder.resolve(".other-1.tmp"), "x");
+    FileTime yesterday = FileTime.from(Instant.now().minus(Duration.ofDays(1)));
+    Files.setLastModifiedTime(old, yesterday);
+    Files.setLastModifiedTime(other, yesterday);
+
+    copy(output, false);
+
+    assertThat(old).doesNotExist();
+    assertThat(young).exists();
+    assertThat(other).exists();
+  }
+
+  @Test
+  void onlyTheResultStaysInTheFolder() {
+    copy(output, false);
+
+    assertThat(folder).isDirectoryNotContaining("glob:**.tmp");
+    assertThat(output).exists();
+  }
+
+  private Path link(Path to) {
+    try {
+      return Files.createSymbolicLink(folder.resolve("link.xlsx"), to);
+    } catch (IOException | UnsupportedOperationException e) {
+      return abort("this system lets nobody make links: " + e);
+    }
+  }
+
+  private void copy(Path to, boolean overwrite) {
+    LightCopy.write(input, to, overwrite, workbook -> List.of());
+  }
+
+  private void assertRefused(Path to, boolean overwrite, String why) {
+    assertThatThrownBy(() -> copy(to, overwrite))
+        .isInstanceOf(WorkbookException.Unwritable.class)
+        .hasMessageContaining(why);
+    assertThat(folder).isDirectoryNotContaining("glob:**.tmp");
+  }
+}
