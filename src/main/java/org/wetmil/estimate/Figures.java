@@ -71,7 +71,7 @@ final class Figures {
             CoatPlan.thinned(work, terms, terms.factor(UnitFactor.SPREAD)),
             stick,
             hit,
-            Expr.num(1).minus(terms.setting(waste(work))));
+            Expr.num(1).minus(terms.setting(work.waste())));
     Texture texture = work.texture();
     boolean rough = texture != null && !work.coating().fillsVoids() && texture.roughness() != 1;
     Expr film = cell(FilledColumn.WET_FILM);
@@ -106,11 +106,6 @@ final class Figures {
     }
     counted(area.isKnown());
     return cells;
-  }
-
-  /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
-  static Setting waste(Work work) {
-    return work.sprayer() != null && work.sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
   }
 
   private void choices(CoatPlan coats, Setup recommended, Setup followed) {

@@ -2,6 +2,8 @@ package org.wetmil.ledger;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 
 /**
@@ -41,6 +43,21 @@ public final class Ledger {
 
   public LedgerLayout layout() {
     return layout;
+  }
+
+  /** A ledger with all its lines in memory. */
+  public record Book(
+      String file, LedgerLayout layout, List<LedgerLine> lines, LedgerCounts counts) {
+    public Book {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** Reads all lines at once. */
+  public Book readAll() throws IOException {
+    List<LedgerLine> lines = new ArrayList<>();
+    LedgerCounts counts = read(lines::add);
+    return new Book(file, layout, lines, counts);
   }
 
   /** Hands over every ledger line once, in the file's order. */

@@ -22,8 +22,14 @@ public final class Ledgers {
     }
   }
 
+  /** A ledger with all its lines, as the reconciliation takes it. */
+  public static Ledger.Book book(String... lines) {
+    Read read = read(lines);
+    return new Ledger.Book("may.csv", read.layout(), read.lines(), read.counts());
+  }
+
   public static Read read(String... lines) {
-    return read(String.join("\n", lines), StandardCharsets.UTF_8);
+    return read(String.join("\n", lines) + "\n", StandardCharsets.UTF_8);
   }
 
   public static Read read(String text, Charset charset) {
