@@ -25,6 +25,9 @@ public final class Catalogue {
   private final Shelf<Sprayer> sprayers;
   private final Shelf<Condition> conditions;
   private final Shelf<Texture> textures;
+  private final Shelf<Shape> shapes;
+  private final Shelf<OpeningKind> openingKinds;
+  private final List<ListedOpening> openings;
   private final OnHand onHand;
   private final Map<String, BucketTest> tests = new HashMap<>();
 
@@ -43,6 +46,9 @@ public final class Catalogue {
     sprayers = new Shelf<>(Tables.SPRAYERS, Sprayer::of);
     conditions = new Shelf<>(Tables.CONDITIONS, Condition::of);
     textures = new Shelf<>(Tables.TEXTURES, Texture::of);
+    shapes = new Shelf<>(Tables.SHAPES, Shape::of);
+    openingKinds = new Shelf<>(Tables.OPENING_KINDS, OpeningKind::of);
+    openings = rows(Tables.OPENINGS).stream().map(ListedOpening::of).toList();
     onHand = OnHand.of(this, problems);
     onHand
         .tests()
@@ -98,6 +104,21 @@ public final class Catalogue {
 
   public Lookup<Texture> texture(String name) {
     return textures.look(name);
+  }
+
+  /** A shape; of the two printed coefficients of a rolling shutter, the one that is set. */
+  public Lookup<Shape> shape(String name) {
+    boolean disputed = Names.key(name).equals("rolling shutter");
+    return shapes.look(disputed ? name + " " + text(Setting.ROLLING_SHUTTER) : name);
+  }
+
+  public Lookup<OpeningKind> openingKind(String name) {
+    return openingKinds.look(name);
+  }
+
+  /** Openings listed one by one, in the order of their sheet. */
+  public List<ListedOpening> openings() {
+    return openings;
   }
 
   public List<Row> rows(Tables which) {

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
     description = "Fills spray-painting bid workbooks: Excel in, Excel out.",
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
-    subcommands = {FillCommand.class},
+    subcommands = {FillCommand.class, ChecksCommand.class},
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {
 

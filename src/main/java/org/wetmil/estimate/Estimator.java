@@ -1,5 +1,6 @@
 package org.wetmil.estimate;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -11,7 +12,8 @@ public final class Estimator {
   private final Bid bid;
   private final Catalogue catalogue;
   private final boolean followsPlanned;
-  private final boolean deductsOpenings;
+  private final List<List<Work>> works;
+  private final Openings openings;
   private final Map<FlowKey, GunFlow> flows = new ConcurrentHashMap<>();
 
   /** What the flow at the gun depends on besides the orifice. */
@@ -28,27 +30,34 @@ public final class Estimator {
     this.bid = bid;
     this.catalogue = bid.catalogue();
     this.followsPlanned = catalogue.text(Setting.FIGURES_FOLLOW).equals("Planned");
-    this.deductsOpenings = !catalogue.text(Setting.MEASURING_RULE).equals("Solid");
+    this.works =
+        bid.sheets().stream()
+            .map(sheet -> sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList())
+            .toList();
+    this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
 
   /** Fills every line of a bid. */
   public static FilledBid fill(Bid bid) {
     Estimator estimator = new Estimator(bid);
-    return new FilledBid(bid, bid.sheets().stream().map(estimator::fill).toList());
+    List<FilledBid.FilledSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < bid.sheets().size(); i++) {
+      sheets.add(estimator.fill(bid.sheets().get(i), estimator.works.get(i)));
+    }
+    return new FilledBid(bid, sheets);
   }
 
-  private FilledBid.FilledSheet fill(BidSheet sheet) {
-    List<Draft> drafts = sheet.lines().stream().map(this::draft).toList();
+  private FilledBid.FilledSheet fill(BidSheet sheet, List<Work> lines) {
+    List<Draft> drafts = lines.stream().map(this::draft).toList();
     Rooms rooms = new Rooms();
     drafts.forEach(draft -> rooms.add(draft.work(), draft.isCounted()));
     return new FilledBid.FilledSheet(
         sheet, drafts.stream().map(draft -> fill(draft, rooms)).toList());
   }
 
-  private Draft draft(BidLine line) {
-    Work work = Work.of(line, catalogue);
-    Terms terms = new Terms(line, catalogue, bid.system());
-    Area area = work.surface() == null ? null : Area.of(work, terms, deductsOpenings);
+  private Draft draft(Work work) {
+    Terms terms = new Terms(work.line(), catalogue, bid.system());
+    Area area = work.surface() == null ? null : Area.of(work, terms, catalogue, openings);
     return new Draft(work, terms, area);
   }
 

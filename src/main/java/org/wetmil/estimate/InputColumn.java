@@ -28,6 +28,8 @@ public enum InputColumn implements Place {
   SPRAYER("Sprayer", Quantity.TEXT, "a machine of your Sprayers sheet"),
   TEXTURE(
       "Texture", Quantity.TEXT, "smooth (blank), textured, stucco, rough-sawn, open block, ..."),
+  SHAPE(
+      "Shape", Quantity.TEXT, "flush, louvred, corrugated steel, ...: a name of the Shapes table"),
   BACK_ROLL("Back-roll", Quantity.TEXT, "never, first coat or all"),
   THINNER("Thinner", Quantity.SHARE, "thinner by volume of paint"),
   MASK_EDGE("Mask edge", Quantity.LENGTH, "length of edge to tape and paper"),

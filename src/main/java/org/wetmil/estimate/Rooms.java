@@ -9,7 +9,7 @@ import org.wetmil.catalogue.Names;
  * that is in the totals (else on its first such line at all), at the length and width of the room's
  * first line that states both.
  */
-final class Rooms {
+public final class Rooms {
   private final Map<String, Room> rooms = new HashMap<>();
   private final Map<String, String> keys = new HashMap<>();
 
@@ -20,7 +20,7 @@ final class Rooms {
   }
 
   /** Takes the next line of the sheet. */
-  void add(Work work, boolean counted) {
+  public void add(Work work, boolean counted) {
     BidLine line = work.line();
     Room room = rooms.computeIfAbsent(key(line), key -> new Room());
     boolean sized = line.has(InputColumn.LENGTH) && line.has(InputColumn.WIDTH);
@@ -36,13 +36,13 @@ final class Rooms {
   }
 
   /** Whether the floor of the room is covered on this line. */
-  boolean isCoveredOn(BidLine line) {
+  public boolean isCoveredOn(BidLine line) {
     Room room = rooms.get(key(line));
     return room != null && room.covering == line;
   }
 
   /** The line that sizes the floor covered on this one; null when no line of the room does. */
-  BidLine floorOf(BidLine line) {
+  public BidLine floorOf(BidLine line) {
     return isCoveredOn(line) ? rooms.get(key(line)).sized : null;
   }
 

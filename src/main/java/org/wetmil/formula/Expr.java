@@ -1,8 +1,10 @@
 package org.wetmil.formula;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A spreadsheet formula that can be evaluated and printed from one declaration, so that the value
@@ -30,7 +32,7 @@ public sealed interface Expr {
   /** {@code a + b + ...}. */
   record Sum(List<Expr> terms) implements Expr {
     public Sum {
-      terms = List.copyOf(terms);
+      terms = some(terms);
     }
 
     @Override
@@ -54,7 +56,7 @@ public sealed interface Expr {
   /** {@code a * b * ...}. */
   record Product(List<Expr> factors) implements Expr {
     public Product {
-      factors = List.copyOf(factors);
+      factors = some(factors);
     }
 
     @Override
@@ -91,11 +93,18 @@ public sealed interface Expr {
     }
   }
 
-  /** {@code IF(left <= right, then, otherwise)}. */
+  /**
+   * {@code IF(left <= right, then, otherwise)}. Spreadsheet programs take numbers that agree in 15
+   * digits for equal, so that 4.2672 m is not above 14 ft; so does this.
+   */
   record IfAtMost(Expr left, Expr right, Expr then, Expr otherwise) implements Expr {
+    private static final double EQUAL = 3e-15;
+
     @Override
     public double value() {
-      return left.value() <= right.value() ? then.value() : otherwise.value();
+      double least = left.value();
+      double most = right.value();
+      return least <= most + EQUAL * Math.abs(most) ? then.value() : otherwise.value();
     }
   }
 
@@ -119,6 +128,8 @@ public sealed interface Expr {
     MIN,
     MAX,
     SQRT,
+    /** Away from zero to a number of decimals, which are 0 here. */
+    ROUNDUP,
     PI;
 
     double apply(double[] values) {
@@ -138,6 +149,7 @@ public sealed interface Expr {
           yield most;
         }
         case SQRT -> Math.sqrt(values[0]);
+        case ROUNDUP -> Math.copySign(Math.ceil(Math.abs(values[0])), values[0]);
         case PI -> Math.PI;
       };
     }
@@ -151,12 +163,31 @@ public sealed interface Expr {
     return new At(place, value);
   }
 
+  /** A sum; sums among the terms are opened, so that it reads without brackets. */
   static Expr sum(Expr... terms) {
-    return new Sum(List.of(terms));
+    return new Sum(
+        Arrays.stream(terms)
+            .flatMap(term -> term instanceof Sum sum ? sum.terms().stream() : Stream.of(term))
+            .toList());
   }
 
+  /** A product; products among the factors are opened, so that it reads without brackets. */
   static Expr times(Expr... factors) {
-    return new Product(List.of(factors));
+    return new Product(
+        Arrays.stream(factors)
+            .flatMap(
+                factor ->
+                    factor instanceof Product product
+                        ? product.factors().stream()
+                        : Stream.of(factor))
+            .toList());
+  }
+
+  private static List<Expr> some(List<Expr> parts) {
+    if (parts.isEmpty()) {
+      throw new IllegalArgumentException("nothing to add or multiply");
+    }
+    return List.copyOf(parts);
   }
 
   default Expr plus(Expr other) {
@@ -185,6 +216,11 @@ public sealed interface Expr {
 
   static Expr sqrt(Expr of) {
     return new Call(Op.SQRT, List.of(of));
+  }
+
+  /** The next whole number away from zero. */
+  static Expr roundUp(Expr of) {
+    return new Call(Op.ROUNDUP, List.of(of, num(0)));
   }
 
   static Expr pi() {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -157,7 +158,7 @@ final class LedgerReader {
         computed,
         currency(texts, amount, price),
         kind(texts, count, money, problems),
-        Map.copyOf(texts),
+        Collections.unmodifiableMap(texts),
         List.copyOf(problems));
   }
 

@@ -106,8 +106,7 @@ public final class Reconciler {
         if (paid == null && allJobs.containsKey(bid.coating())) {
           paid = allJobs.get(bid.coating()).pricePerGal();
         }
-        double sold = Double.isNaN(bid.containerGal()) ? 1 : bid.containerGal();
-        double container = smallest.getOrDefault(key, sold);
+        double container = smallest.getOrDefault(key, bid.containerGal());
         double tolerance =
             Math.max(
                 settings.toleranceShare() * bid.paintGal(),

@@ -75,6 +75,9 @@ final class SampleBook {
       sheet.setColumnWidth(i, widths[i] * 256);
     }
     sheet.createFreezePane(titles.isEmpty() ? 0 : 1, frozen);
+    sheet.getPrintSetup().setLandscape(true);
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setFitHeight((short) 0);
     return this;
   }
 

@@ -1,6 +1,7 @@
 package org.wetmil.reconcile.bid;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import org.wetmil.catalogue.Names;
 public record BidJob(String name, List<BidUse> uses, Map<String, List<String>> otherNames) {
   public BidJob {
     uses = List.copyOf(uses);
-    otherNames = Map.copyOf(otherNames);
+    otherNames = Collections.unmodifiableMap(new LinkedHashMap<>(otherNames));
   }
 
   /** Bids of one job as one: those of the same name, as a change order is. */

@@ -17,8 +17,9 @@ import java.util.List;
  * @param transferEfficiency planned TE, share
  * @param waste planned share of the paint bought that is never sprayed
  * @param roughness paint taken against a smooth surface; 1 is smooth
- * @param pricePerGal price bid per US gallon; null when the bid states none
- * @param containerGal smallest container sold, US gallons; NaN when the bid states none
+ * @param pricePerGal price bid per US gallon, in the cheapest container; null when the bid states
+ *     none
+ * @param containerGal smallest container sold, US gallons
  */
 public record BidUse(
     String coating,
@@ -60,7 +61,7 @@ public record BidUse(
     double onSurface = 0;
     double sprayed = 0;
     double paint = 0;
-    double container = Double.NaN;
+    double container = Double.POSITIVE_INFINITY;
     BigDecimal cost = BigDecimal.ZERO;
     BigDecimal priced = BigDecimal.ZERO;
     for (BidUse part : parts) {
@@ -71,8 +72,7 @@ public record BidUse(
       onSurface += part.theoreticalGal * part.roughness;
       sprayed += part.paintGal * (1 - part.waste);
       paint += part.paintGal;
-      container =
-          Double.isNaN(container) ? part.containerGal : Math.min(container, part.containerGal);
+      container = Math.min(container, part.containerGal);
       if (part.pricePerGal != null) {
         BigDecimal gallons = BigDecimal.valueOf(part.paintGal);
         cost = cost.add(part.pricePerGal.multiply(gallons));

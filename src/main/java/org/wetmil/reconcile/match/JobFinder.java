@@ -18,6 +18,8 @@ public final class JobFinder {
   private static final Pattern NUMBER_AND_NAME =
       Pattern.compile("(\\S*\\d\\S*?)[ :,/–-]+(\\S.*)", Pattern.DOTALL);
 
+  private static final Pattern BRACKETS = Pattern.compile("[(\\[][^)\\]]*[)\\]]");
+
   private final Map<String, Set<String>> byKey = new HashMap<>();
   private final Map<String, Optional<String>> known = new HashMap<>();
   private final Map<String, List<String>> nearest = new HashMap<>();
@@ -25,7 +27,9 @@ public final class JobFinder {
   public JobFinder(List<String> jobs) {
     for (String job : jobs) {
       add(job, job);
-      Matcher both = NUMBER_AND_NAME.matcher(job.strip());
+      String bare = bare(job);
+      add(bare, job);
+      Matcher both = NUMBER_AND_NAME.matcher(bare);
       if (both.matches()) {
         add(both.group(1), job);
         add(both.group(2), job);
@@ -59,12 +63,17 @@ public final class JobFinder {
 
   private Optional<String> look(String text) {
     String last = text.substring(text.lastIndexOf(':') + 1);
-    Optional<String> found = only(text).or(() -> only(last));
+    Optional<String> found = only(text).or(() -> only(last)).or(() -> only(bare(last)));
     if (found.isPresent()) {
       return found;
     }
-    Matcher both = NUMBER_AND_NAME.matcher(last.strip());
+    Matcher both = NUMBER_AND_NAME.matcher(bare(last));
     return both.matches() ? only(both.group(1)).or(() -> only(both.group(2))) : Optional.empty();
+  }
+
+  /** Without a remark in brackets. */
+  private static String bare(String job) {
+    return BRACKETS.matcher(job).replaceAll(" ").strip();
   }
 
   private Optional<String> only(String spelling) {

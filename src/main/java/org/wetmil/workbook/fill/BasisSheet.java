@@ -232,6 +232,11 @@ final class BasisSheet {
         .text(item.source(), look.text(true))
         .text(from, look.text(false))
         .text(item.meaning(), look.text(true));
+    int lines =
+        Math.max(Heights.lines(item.source(), WIDTHS[6]), Heights.lines(item.meaning(), WIDTHS[8]));
+    if (lines > 1) {
+      rows.current().setHeightInPoints((float) Heights.points(lines));
+    }
   }
 
   /** A formula that follows the estimator's own cell; empty when there is none to follow. */

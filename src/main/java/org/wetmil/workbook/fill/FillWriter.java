@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
@@ -66,7 +67,12 @@ public final class FillWriter {
     Map<String, FilledBid.FilledSheet> sheets = new HashMap<>();
     filled.sheets().forEach(sheet -> sheets.put(sheet.sheet().name(), sheet));
     return read.layouts().stream()
-        .map(layout -> new SheetPlan(layout, sheets.get(layout.sheet())))
+        .map(
+            layout ->
+                new SheetPlan(
+                    layout,
+                    sheets.get(layout.sheet()),
+                    FilledColumn.shown(filled.bid().catalogue())))
         .toList();
   }
 

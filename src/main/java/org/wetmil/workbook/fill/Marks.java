@@ -51,7 +51,7 @@ public final class Marks {
   }
 
   static void columns(XSSFSheet sheet, SheetPlan.Block block, int slot) {
-    for (FilledColumn column : FilledColumn.values()) {
+    for (FilledColumn column : block.columns()) {
       String letters = block.letters(column);
       XSSFName name = sheet.getWorkbook().createName();
       name.setNameName(

@@ -15,6 +15,11 @@ import org.wetmil.workbook.copy.RowAdditions;
 
 /** The filled cells of each row of one bid sheet, made when the row is written. */
 final class RowCells implements RowAdditions {
+  /** Characters of the Findings column. */
+  static final int FINDINGS_WIDTH = 80;
+
+  private static final int HEADING_LINES = 3;
+
   private final SheetPlan plan;
   private final BasisBook basis;
   private final Map<Integer, List<Finding>> findings;
@@ -46,7 +51,7 @@ final class RowCells implements RowAdditions {
     List<AddedCell> cells = new ArrayList<>();
     for (SheetPlan.Block block : plan.blocks()) {
       if (row == block.table().headingRow()) {
-        for (FilledColumn column : FilledColumn.values()) {
+        for (FilledColumn column : plan.columns()) {
           cells.add(
               new AddedCell(
                   block.column(column),
@@ -59,11 +64,22 @@ final class RowCells implements RowAdditions {
     if (line != null) {
       SheetPlan.Block block = plan.blockOf(row);
       Function<Place, String> names = new CellNames(block, basis, row + 1);
-      for (FilledColumn column : FilledColumn.values()) {
+      for (FilledColumn column : plan.columns()) {
         cells.add(cell(line, column, block.column(column), names, row));
       }
     }
     return cells;
+  }
+
+  @Override
+  public double heightPt(int row) {
+    boolean heading = plan.blocks().stream().anyMatch(block -> block.table().headingRow() == row);
+    if (heading) {
+      return Heights.points(HEADING_LINES);
+    }
+    List<Finding> found = findings.getOrDefault(row + 1, List.of());
+    int lines = found.stream().mapToInt(f -> Heights.lines(line(f), FINDINGS_WIDTH)).sum();
+    return lines < 2 ? 0 : Heights.points(lines);
   }
 
   private AddedCell cell(

@@ -19,13 +19,14 @@ import org.wetmil.workbook.read.TableLayout;
 final class SheetPlan {
   private final SheetLayout layout;
   private final FilledBid.FilledSheet filled;
+  private final List<FilledColumn> columns;
   private final List<Block> blocks = new ArrayList<>();
   private final Map<Integer, FilledLine> lines = new HashMap<>();
 
   /** The filled columns of one table. */
-  record Block(TableLayout table, int firstColumn) {
+  record Block(TableLayout table, int firstColumn, List<FilledColumn> columns) {
     int column(FilledColumn column) {
-      return firstColumn + column.ordinal();
+      return firstColumn + columns.indexOf(column);
     }
 
     String letters(FilledColumn column) {
@@ -33,16 +34,20 @@ final class SheetPlan {
     }
   }
 
-  SheetPlan(SheetLayout layout, FilledBid.FilledSheet filled) {
+  /**
+   * @param columns the filled columns that this bid shows
+   */
+  SheetPlan(SheetLayout layout, FilledBid.FilledSheet filled, List<FilledColumn> columns) {
     this.layout = layout;
     this.filled = filled;
+    this.columns = List.copyOf(columns);
     int free = layout.tables().stream().mapToInt(TableLayout::firstFreeColumn).max().orElse(0);
     for (TableLayout table : layout.tables()) {
       int first = free;
       while (isTaken(table, first)) {
-        first += FilledColumn.values().length;
+        first += columns.size();
       }
-      blocks.add(new Block(table, first));
+      blocks.add(new Block(table, first, this.columns));
     }
     filled.lines().forEach(line -> lines.put(line.line().row() - 1, line));
   }
@@ -66,6 +71,11 @@ final class SheetPlan {
 
   SheetLayout layout() {
     return layout;
+  }
+
+  /** The filled columns that this bid shows, in their order. */
+  List<FilledColumn> columns() {
+    return columns;
   }
 
   List<Block> blocks() {

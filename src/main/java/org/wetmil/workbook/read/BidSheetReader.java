@@ -99,9 +99,8 @@ final class BidSheetReader {
               grid.sheet(),
               new CellAddress(row, table.firstColumn()).toString(),
               grid.text(row, table.firstColumn()),
-              ("%d row(s) below the table, from row %d on, are not read: they name no surface and"
-                      + " no coating that is known. Move them up to the lines if they are part of"
-                      + " the bid.")
+              ("%d row(s) below the table, from row %d on, are not read. If they are part of the"
+                      + " bid, move them up to its lines.")
                   .formatted(below.size(), row + 1)));
     }
   }

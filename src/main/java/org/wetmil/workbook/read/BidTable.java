@@ -14,6 +14,7 @@ import org.wetmil.workbook.read.heading.HeadingBlock;
  * @param block its headings
  * @param again rows of headings that are repeated further down
  * @param lastRow last row that can belong to it
+ * @param endRow last row before another table
  * @param lastColumn its rightmost column
  * @param chosen which column holds which input
  * @param excelTable name of the Excel table that it is
@@ -22,6 +23,7 @@ record BidTable(
     HeadingBlock block,
     List<HeadingBlock> again,
     int lastRow,
+    int endRow,
     int lastColumn,
     ChosenColumns chosen,
     Optional<String> excelTable) {
@@ -40,6 +42,13 @@ record BidTable(
 
   boolean isHeading(int row) {
     return again.stream().anyMatch(each -> row >= each.firstRow() && row <= each.lastRow());
+  }
+
+  /** Whether rows of both may lie at the same height without sharing a column. */
+  boolean isBeside(BidTable other) {
+    return !block.isAboveOrBelow(other.block)
+        && block.firstRow() <= other.lastRow
+        && other.block.firstRow() <= lastRow;
   }
 
   boolean isBid() {

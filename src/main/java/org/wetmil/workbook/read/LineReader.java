@@ -64,7 +64,7 @@ final class LineReader {
     table.columns().forEach((column, heading) -> line.put(column, cell(row, column, heading)));
     Optional<Unit> rowUnit =
         table.chosen().units().flatMap(heading -> UnitWords.find(grid.text(row, heading.column())));
-    Map<InputColumn, InputValue> values = cells.line(line, contexts, rowUnit);
+    Map<InputColumn, InputValue> values = cells.line(row, line, contexts, rowUnit);
     table.chosen().secondRoom().ifPresent(heading -> joinRoom(row, heading, values));
     Heading pressure = table.columns().get(InputColumn.PRESSURE);
     return new BidLine(

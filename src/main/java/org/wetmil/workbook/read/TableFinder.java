@@ -47,27 +47,39 @@ final class TableFinder {
     return tables;
   }
 
-  /** The bids among them; a small table beside a large one is left out, and that is said. */
+  /** The bids among them. What is not read though it has a bid's headings is said. */
   List<BidTable> bids(List<BidTable> tables) {
     List<BidTable> bids = tables.stream().filter(BidTable::isBid).toList();
     int most = bids.stream().mapToInt(each -> each.columns().size()).max().orElse(0);
     List<BidTable> kept = new ArrayList<>();
     for (BidTable bid : bids) {
-      if (bid.columns().size() >= LIKE_THE_FIRST * most) {
+      if (bid.columns().size() < LIKE_THE_FIRST * most) {
+        leaveOut(
+            bid,
+            "This small table is taken for a summary and is not read. If it holds bid lines, give"
+                + " it the headings of the large one.");
+      } else if (kept.stream().anyMatch(bid::isBeside)) {
+        // A bid line is known by its sheet and row, so that two cannot share one.
+        leaveOut(
+            bid,
+            "This table stands beside another one and is not read. Move it below that one, or to"
+                + " a sheet of its own.");
+      } else {
         kept.add(bid);
         remarks.addAll(bid.chosen().remarks());
-      } else {
-        remarks.add(
-            new Remark(
-                "table-left-out",
-                grid.sheet(),
-                new CellAddress(bid.block().headingRow(), bid.firstColumn()).toString(),
-                bid.block().headings().get(0).text(),
-                "This small table is taken for a summary and is not read. If it holds bid lines,"
-                    + " give it the headings of the large one."));
       }
     }
     return kept;
+  }
+
+  private void leaveOut(BidTable table, String message) {
+    remarks.add(
+        new Remark(
+            "table-left-out",
+            grid.sheet(),
+            new CellAddress(table.block().headingRow(), table.firstColumn()).toString(),
+            table.block().headings().get(0).text(),
+            message));
   }
 
   /** Later headings that name the same columns, with no other headings between. */
@@ -103,7 +115,7 @@ final class TableFinder {
     int last = excel.map(each -> each.range().lastRow() - each.totalsRows()).orElse(lastRow);
     ChosenColumns chosen = new ColumnChooser(grid, headings, last, catalogue).choose();
     return new BidTable(
-        headings, again, last, lastColumn, chosen, excel.map(TableRef::displayName));
+        headings, again, last, lastRow, lastColumn, chosen, excel.map(TableRef::displayName));
   }
 
   /** The headings that stand within an Excel table; others beside it are none of its. */

@@ -2,6 +2,7 @@ package org.wetmil.workbook.read;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,6 @@ import org.wetmil.measure.Typed;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridRow;
 import org.wetmil.workbook.read.heading.Heading;
-import org.wetmil.workbook.read.words.Words;
 import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.RawCell;
 
@@ -35,11 +35,15 @@ final class TableRows {
   private final Grid grid;
   private final BidTable table;
   private final Catalogue catalogue;
+  private final Map<Integer, String> headingTexts = new HashMap<>();
 
   TableRows(Grid grid, BidTable table, Catalogue catalogue) {
     this.grid = grid;
     this.table = table;
     this.catalogue = catalogue;
+    for (Heading heading : table.columns().values()) {
+      headingTexts.put(heading.column(), grid.text(table.block().headingRow(), heading.column()));
+    }
   }
 
   /** The rows that hold something, from the top, each with its kind. */
@@ -52,6 +56,11 @@ final class TableRows {
       }
     }
     leaveOutBelow(kinds);
+    for (GridRow row : grid.rows(table.lastRow() + 1, table.endRow())) {
+      if (!isTotal(row.row(), cells(row)) && isSurelyLine(row.row())) {
+        kinds.put(row.row(), RowKind.BELOW);
+      }
+    }
     return kinds;
   }
 
@@ -76,15 +85,14 @@ final class TableRows {
   }
 
   private boolean repeatsHeadings(int row) {
-    long same =
-        table.columns().values().stream()
-            .filter(
-                heading -> {
-                  String there = grid.text(row, heading.column());
-                  String above = grid.text(table.block().headingRow(), heading.column());
-                  return !there.isEmpty() && Words.key(there).equals(Words.key(above));
-                })
-            .count();
+    int same = 0;
+    for (Heading heading : table.columns().values()) {
+      RawCell cell = grid.at(row, heading.column());
+      boolean repeats =
+          cell.kind() == CellKind.TEXT
+              && cell.text().strip().equalsIgnoreCase(headingTexts.get(heading.column()));
+      same += repeats ? 1 : 0;
+    }
     return same >= SAME_WORDS_AS_HEADINGS;
   }
 

@@ -24,6 +24,8 @@ final class TotalWords {
   /** "Lobby total", "Level 1 subtotal:". */
   private static final Pattern ENDS = Pattern.compile("(?iu)^.*\\b" + TOTAL + "\\s*[:=]?$");
 
+  private static final Pattern MAYBE = Pattern.compile("(?i)total|sum|gesamt");
+
   private static final Pattern SUM_OF_RANGE =
       Pattern.compile(
           "(?i)\\b(?:SUM|SUBTOTAL|AGGREGATE)\\([^()]*?\\$?[A-Z]{1,3}\\$?(\\d+):\\$?[A-Z]{1,3}\\$?(\\d+)");
@@ -31,6 +33,11 @@ final class TotalWords {
   private TotalWords() {}
 
   static boolean isLabel(String text) {
+    // Most texts of a long sheet have none of these letters, and need no pattern.
+    return MAYBE.matcher(text).find() && isLabelled(text);
+  }
+
+  private static boolean isLabelled(String text) {
     return BEGINS.matcher(text).matches() || ENDS.matcher(text).matches();
   }
 

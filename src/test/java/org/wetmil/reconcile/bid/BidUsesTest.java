@@ -53,7 +53,7 @@ class BidUsesTest {
   }
 
   @Test
-  void thePriceIsThatOfTheLargestContainer() {
+  void thePriceIsThatOfTheCheapestContainer() {
     Catalogue catalogue =
         Bids.with(
             Tables.COATINGS,

@@ -34,6 +34,12 @@ class JobFinderTest {
   }
 
   @Test
+  void aRemarkInBracketsIsNoPartOfAName() {
+    assertThat(new JobFinder(List.of("Clinic refit (invented)")).find("clinic refit"))
+        .contains("Clinic refit (invented)");
+  }
+
+  @Test
   void nothingIsGuessed() {
     assertThat(JOBS.find("")).isEmpty();
     assertThat(JOBS.find("1044")).isEmpty();
