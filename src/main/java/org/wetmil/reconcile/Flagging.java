@@ -28,6 +28,9 @@ final class Flagging {
   /** How near the extra paint is to whole coats for a coat more or less to be likely (house). */
   private static final double COAT_TOLERANCE = 0.2;
 
+  /** More than these in one sentence are not read. */
+  private static final int MOST_CAUSES = 5;
+
   private final List<CoatingUse> uses;
   private final List<PlacedLine> placed;
   private final List<Ledger.Book> ledgers;
@@ -142,7 +145,7 @@ final class Flagging {
         && Math.abs(extraCoats - Math.rint(extraCoats)) <= COAT_TOLERANCE) {
       causes.add(Cause.EXTRA_COAT);
     }
-    causes.addAll(List.of(Cause.HEAVY_FILM, Cause.BID_LINE_LEFT_OUT, Cause.WASTE_OR_THEFT));
+    causes.addAll(List.of(Cause.HEAVY_FILM, Cause.WASTE_OR_THEFT, Cause.BID_LINE_LEFT_OUT));
     return causes;
   }
 
@@ -159,7 +162,7 @@ final class Flagging {
         && Math.abs(fewerCoats - Math.rint(fewerCoats)) <= COAT_TOLERANCE) {
       causes.add(Cause.FEWER_COATS);
     }
-    causes.addAll(List.of(Cause.THIN_FILM, Cause.SHORT_AREA, Cause.NOT_DONE_YET));
+    causes.addAll(List.of(Cause.SHORT_AREA, Cause.THIN_FILM, Cause.NOT_DONE_YET));
     return causes;
   }
 
@@ -236,7 +239,8 @@ final class Flagging {
   }
 
   private void add(Flag.Type type, CoatingUse use, List<Cause> causes) {
-    flags.add(new Flag(type, use.job(), use.coating(), "", 0, "", "", causes));
+    List<Cause> likeliest = causes.subList(0, Math.min(MOST_CAUSES, causes.size()));
+    flags.add(new Flag(type, use.job(), use.coating(), "", 0, "", "", likeliest));
   }
 
   private static String key(CoatingUse use) {

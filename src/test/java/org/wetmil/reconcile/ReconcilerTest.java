@@ -234,6 +234,56 @@ class ReconcilerTest {
   }
 
   @Test
+  void theRightLineIsNotBlamedForTheWrongOne() {
+    Reconciliation priced =
+        run(
+            List.of(clinic()),
+            "2026-03-01,1042,A,latex,5,gal,150.00,Bill",
+            "2026-03-02,1042,B,latex,10,gal,300.00,Bill",
+            "2026-03-03,1042,C,latex,2,gal,300.00,Bill");
+    Reconciliation unpriced =
+        run(
+            List.of(job("1042", use("latex", "latex", 40, null))),
+            "2026-03-01,1042,A,latex,5,gal,150.00,Bill",
+            "2026-03-03,1042,C,latex,2,gal,300.00,Bill");
+
+    assertThat(priced.lines())
+        .extracting(PlacedLine::isUnitSuspect)
+        .containsExactly(false, false, true);
+    assertThat(unpriced.lines()).noneMatch(PlacedLine::isUnitSuspect);
+  }
+
+  @Test
+  void anotherWordForACoatingsOwnNameSaysMoreThanAClass() {
+    List<BidJob> jobs =
+        List.of(job("1042", use("latex", "latex", 20, null), use("Fine Matt", "latex", 20, null)));
+
+    Reconciliation result =
+        run(
+            jobs,
+            "2026-03-01,1042,A,\"Wall paint, white\",5,gal,150.00,Bill",
+            "2026-03-01,1042,A,\"Fine matt, white\",5,gal,150.00,Bill",
+            "2026-03-01,1042,A,\"Latex, white\",5,gal,150.00,Bill");
+
+    assertThat(result.lines())
+        .extracting(PlacedLine::coating)
+        .containsExactly("latex", "Fine Matt", "latex");
+  }
+
+  @Test
+  void aClassThatTwoCoatingsShareIsAmbiguous() {
+    List<BidJob> jobs =
+        List.of(
+            job("1042", use("Hard Semi", "latex", 20, null), use("Fine Matt", "latex", 20, null)));
+
+    PlacedLine line =
+        run(jobs, "2026-03-01,1042,A,\"Latex, white\",5,gal,150.00,Bill").lines().get(0);
+
+    assertThat(line.reason()).isEqualTo(Reason.AMBIGUOUS);
+    assertThat(line.suggestion()).containsExactly("Hard Semi", "Fine Matt");
+  }
+
+  @Test
   void aSinglePurchaseIsHeldAgainstThePriceBid() {
     assertThat(flags(run(List.of(clinic()), "2026-03-01,1042,A,latex,8,gal,1200.00,Bill"), "latex"))
         .contains(Flag.Type.UNIT_MISTAKE);

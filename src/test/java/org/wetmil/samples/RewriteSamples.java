@@ -17,6 +17,7 @@ public final class RewriteSamples {
 
   public static void main(String[] args) throws IOException {
     ReadmeTables.main(args);
+    SpringMonth.write();
     Path folder = Files.createTempDirectory("twins");
     for (Samples sample : Samples.values()) {
       sample.write(folder);

@@ -25,6 +25,7 @@ public final class ItemMatcher {
   private final Map<String, String> table = new HashMap<>();
   private final Phrases phrases = new Phrases();
   private final Map<String, String> ownNames = new LinkedHashMap<>();
+  private final Map<String, String> ownWords = new HashMap<>();
   private final Map<String, Set<String>> byOtherName = new HashMap<>();
   private final Map<String, Match> known = new HashMap<>();
   private final boolean hasJob;
@@ -39,12 +40,10 @@ public final class ItemMatcher {
     ItemMatcher matcher = new ItemMatcher(items, true);
     for (BidUse use : job.uses()) {
       matcher.ownNames.put(Phrases.key(use.coating()), use.coating());
+      others(job, use.coating())
+          .forEach(other -> matcher.ownWords.put(Phrases.key(other), use.coating()));
       matcher.other(use.className(), use.coating());
-      for (String name : List.of(use.coating(), use.className())) {
-        job.otherNames()
-            .getOrDefault(Names.key(name), List.of())
-            .forEach(other -> matcher.other(other, use.coating()));
-      }
+      others(job, use.className()).forEach(other -> matcher.other(other, use.coating()));
     }
     matcher.learn(job);
     return matcher;
@@ -55,6 +54,10 @@ public final class ItemMatcher {
     ItemMatcher matcher = new ItemMatcher(items, false);
     jobs.forEach(matcher::learn);
     return matcher;
+  }
+
+  private static List<String> others(BidJob job, String name) {
+    return job.otherNames().getOrDefault(Names.key(name), List.of());
   }
 
   private void other(String name, String coating) {
@@ -109,13 +112,18 @@ public final class ItemMatcher {
     return none(item.isEmpty() ? description : item);
   }
 
-  /** The coatings that the names found mean; a coating's own name says more than its class. */
+  /**
+   * The coatings that the names found mean. Where one is a coating's own name, or another word for
+   * that name, it says more than the class that other coatings share.
+   */
   private Set<String> fitting(Set<String> names) {
     Set<String> own = new LinkedHashSet<>();
     Set<String> other = new LinkedHashSet<>();
     for (String name : names) {
       if (ownNames.containsKey(name)) {
         own.add(ownNames.get(name));
+      } else if (ownWords.containsKey(name)) {
+        own.add(ownWords.get(name));
       }
       other.addAll(byOtherName.getOrDefault(name, Set.of()));
     }
@@ -127,10 +135,7 @@ public final class ItemMatcher {
     if (NONE.contains(key)) {
       return new Match.None(Reason.NOT_A_COATING, List.of());
     }
-    if (ownNames.containsKey(key)) {
-      return new Match.Found(ownNames.get(key), Match.How.TABLE);
-    }
-    Set<String> fitting = byOtherName.getOrDefault(key, Set.of());
+    Set<String> fitting = fitting(Set.of(key));
     if (fitting.size() == 1) {
       return new Match.Found(fitting.iterator().next(), Match.How.TABLE);
     }

@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.ledger.LineKind;
 
@@ -45,30 +48,38 @@ public final class UnitPrices {
   }
 
   /**
-   * What a line's price is to be compared with: the median of the item's other prices where there
-   * are two or more, else the price bid.
+   * What a line's price is to be compared with: the median of the item's other prices and the price
+   * bid. One other purchase alone tells nothing, since either may be wrong.
    *
    * @param bidPerGal price bid; NaN when not known
-   * @return NaN when there is nothing to compare with
+   * @return NaN when there is nothing to compare with, or the two in the middle are far apart
    */
   public double usual(LedgerLine line, double bidPerGal) {
     double[] prices = byItem.getOrDefault(key(line), new double[0]);
-    return prices.length >= 3 ? medianWithout(prices, pricePerGal(line)) : bidPerGal;
+    int at = Arrays.binarySearch(prices, pricePerGal(line));
+    int others = prices.length - 1;
+    if (others >= 3) {
+      return middle(rank -> prices[rank < at ? rank : rank + 1], others);
+    }
+    double[] few =
+        DoubleStream.concat(
+                IntStream.range(0, prices.length).filter(i -> i != at).mapToDouble(i -> prices[i]),
+                DoubleStream.of(bidPerGal).filter(bid -> !Double.isNaN(bid)))
+            .sorted()
+            .toArray();
+    boolean oneOther = few.length == 1 && Double.isNaN(bidPerGal);
+    return few.length == 0 || oneOther ? Double.NaN : middle(rank -> few[rank], few.length);
+  }
+
+  private static double middle(IntToDoubleFunction sorted, int count) {
+    double low = sorted.applyAsDouble((count - 1) / 2);
+    double high = sorted.applyAsDouble(count / 2);
+    return isFar(high, low) ? Double.NaN : (low + high) / 2;
   }
 
   public static boolean isFar(double pricePerGal, double usual) {
     double ratio = pricePerGal / usual;
     return ratio >= FAR || ratio <= 1 / FAR;
-  }
-
-  private static double medianWithout(double[] sorted, double price) {
-    int at = Arrays.binarySearch(sorted, price);
-    int others = sorted.length - 1;
-    int low = (others - 1) / 2;
-    int high = others / 2;
-    double a = sorted[low < at ? low : low + 1];
-    double b = sorted[high < at ? high : high + 1];
-    return (a + b) / 2;
   }
 
   private static String key(LedgerLine line) {
