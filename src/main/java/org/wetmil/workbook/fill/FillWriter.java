@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
@@ -15,7 +16,6 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
-import org.wetmil.workbook.read.SheetLayout;
 
 /** Writes a filled workbook: a copy of the estimator's, with filled columns and sheets of ours. */
 public final class FillWriter {
@@ -77,6 +77,8 @@ public final class FillWriter {
   }
 
   private List<SheetEdit> shape(XSSFWorkbook workbook) {
+    Map<String, List<CellRangeAddress>> earlier = new HashMap<>();
+    plans.forEach(plan -> earlier.put(plan.sheet(), Marks.areas(workbook.getSheet(plan.sheet()))));
     clear(workbook);
     Look look = new Look(workbook);
 
@@ -92,12 +94,18 @@ public final class FillWriter {
 
     List<SheetEdit> edits = new ArrayList<>();
     for (SheetPlan plan : plans) {
-      BidSheetShape.shape(workbook.getSheet(plan.sheet()), plan, worst(plan));
-      RowCells cells = new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
-      SheetLayout layout = plan.layout();
+      XSSFSheet sheet = workbook.getSheet(plan.sheet());
+      BidSheetShape.shape(sheet, plan, worst(plan));
+      ColumnHeadings headings = new ColumnHeadings(plan.system());
+      BidTables.grow(sheet, plan, headings, book);
+      RowCells cells =
+          new RowCells(plan, headings, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
+      List<CellRangeAddress> left = earlier.get(plan.sheet());
       edits.add(
           new SheetEdit(
-              plan.sheet(), cells, (row, column) -> layout.ourColumns().contains(column)));
+              plan.sheet(),
+              cells,
+              (row, column) -> left.stream().anyMatch(area -> area.isInRange(row, column))));
     }
     return edits;
   }

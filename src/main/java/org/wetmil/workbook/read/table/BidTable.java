@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.table;
 
 import java.util.List;
 import java.util.Map;
@@ -19,7 +19,7 @@ import org.wetmil.workbook.read.heading.HeadingBlock;
  * @param chosen which column holds which input
  * @param excelTable name of the Excel table that it is
  */
-record BidTable(
+public record BidTable(
     HeadingBlock block,
     List<HeadingBlock> again,
     int lastRow,
@@ -28,30 +28,30 @@ record BidTable(
     ChosenColumns chosen,
     Optional<String> excelTable) {
 
-  int firstRow() {
+  public int firstRow() {
     return block.lastRow() + 1;
   }
 
-  int firstColumn() {
+  public int firstColumn() {
     return block.firstColumn();
   }
 
-  Map<InputColumn, Heading> columns() {
+  public Map<InputColumn, Heading> columns() {
     return chosen.columns();
   }
 
-  boolean isHeading(int row) {
+  public boolean isHeading(int row) {
     return again.stream().anyMatch(each -> row >= each.firstRow() && row <= each.lastRow());
   }
 
   /** Whether rows of both may lie at the same height without sharing a column. */
-  boolean isBeside(BidTable other) {
+  public boolean isBeside(BidTable other) {
     return !block.isAboveOrBelow(other.block)
         && block.firstRow() <= other.lastRow
         && other.block.firstRow() <= lastRow;
   }
 
-  boolean isBid() {
+  public boolean isBid() {
     return HeadingBlock.isBid(columns().keySet());
   }
 }

@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.table;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -21,14 +21,15 @@ import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.RawCell;
 
 /** Reads the lines of one table. */
-final class LineReader {
+public final class LineReader {
   private final Grid grid;
   private final BidTable table;
   private final SheetUnits units;
   private final CellReader cells;
   private final Map<InputColumn, CellContext> contexts = new EnumMap<>(InputColumn.class);
 
-  LineReader(Grid grid, BidTable table, SheetUnits units, Catalogue catalogue, List<Integer> rows) {
+  public LineReader(
+      Grid grid, BidTable table, SheetUnits units, Catalogue catalogue, List<Integer> rows) {
     this.grid = grid;
     this.table = table;
     this.units = units;
@@ -53,18 +54,19 @@ final class LineReader {
   }
 
   /** The unit that each column is read in. */
-  Map<InputColumn, Unit> columnUnits() {
+  public Map<InputColumn, Unit> columnUnits() {
     Map<InputColumn, Unit> found = new EnumMap<>(InputColumn.class);
     contexts.forEach((column, context) -> found.put(column, context.unit()));
     return found;
   }
 
-  BidLine read(int row) {
+  public BidLine read(int row) {
     Map<InputColumn, RawCell> line = new EnumMap<>(InputColumn.class);
     table.columns().forEach((column, heading) -> line.put(column, cell(row, column, heading)));
     Optional<Unit> rowUnit =
         table.chosen().units().flatMap(heading -> UnitWords.find(grid.text(row, heading.column())));
     Map<InputColumn, InputValue> values = cells.line(row, line, contexts, rowUnit);
+    table.chosen().inches().forEach((column, heading) -> addInches(row, column, heading, values));
     table.chosen().secondRoom().ifPresent(heading -> joinRoom(row, heading, values));
     Heading pressure = table.columns().get(InputColumn.PRESSURE);
     return new BidLine(
@@ -81,6 +83,28 @@ final class LineReader {
         };
     RawCell seen = grid.seenAt(row, heading.column());
     return shared && seen.column() == heading.column() ? seen : grid.at(row, heading.column());
+  }
+
+  /** Of a size kept in two columns, the inches; without them the feet stand alone. */
+  private void addInches(
+      int row, InputColumn column, Heading heading, Map<InputColumn, InputValue> values) {
+    CellContext context = new CellContext(column, Unit.INCH, true, DecimalMark.UNKNOWN);
+    Map<InputColumn, RawCell> cell = Map.of(column, grid.at(row, heading.column()));
+    InputValue inches =
+        cells.line(row, cell, Map.of(column, context), Optional.empty()).get(column);
+    InputValue feet = values.get(column);
+    if (inches.isBlank() || feet.isFault()) {
+      return;
+    }
+    if (inches.isFault()) {
+      values.put(column, inches);
+      return;
+    }
+    double sum = (feet.hasNumber() ? feet.number() : 0) + inches.number();
+    String raw = (feet.raw() + "' " + inches.raw() + "\"").strip();
+    values.put(
+        column,
+        new InputValue(InputValue.State.READ, raw, sum, sum, sum, Double.NaN, Unit.FOOT, ""));
   }
 
   private void joinRoom(int row, Heading second, Map<InputColumn, InputValue> values) {

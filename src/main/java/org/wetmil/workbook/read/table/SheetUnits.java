@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.table;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -28,11 +28,11 @@ import org.wetmil.workbook.stream.RawCell;
  * @param stated whether anything says so
  * @param length the unit of lengths without one, when a title line says it
  */
-record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> length) {
+public record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> length) {
   /** Cells looked at; a sheet that types its units types them from the start. */
   private static final int ROWS = 400;
 
-  static SheetUnits of(
+  public static SheetUnits of(
       Grid grid, List<BidTable> tables, Optional<UnitSystem> settings, List<Remark> remarks) {
     List<Unit> inHeadings = new ArrayList<>();
     for (BidTable table : tables) {
@@ -52,7 +52,7 @@ record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> length) {
   }
 
   /** The unit of a column whose heading states none. */
-  Unit unit(InputColumn column, BidTable table) {
+  public Unit unit(InputColumn column, BidTable table) {
     Heading heading = table.columns().get(column);
     if (heading != null && heading.unit().isPresent()) {
       return heading.unit().get();

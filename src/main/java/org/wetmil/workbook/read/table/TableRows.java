@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.table;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -20,7 +20,7 @@ import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.RawCell;
 
 /** Tells what each row of a table is. */
-final class TableRows {
+public final class TableRows {
   private static final Set<InputColumn> MEASURES =
       Set.of(
           InputColumn.LENGTH,
@@ -37,7 +37,7 @@ final class TableRows {
   private final Catalogue catalogue;
   private final Map<Integer, String> headingTexts = new HashMap<>();
 
-  TableRows(Grid grid, BidTable table, Catalogue catalogue) {
+  public TableRows(Grid grid, BidTable table, Catalogue catalogue) {
     this.grid = grid;
     this.table = table;
     this.catalogue = catalogue;
@@ -47,7 +47,7 @@ final class TableRows {
   }
 
   /** The rows that hold something, from the top, each with its kind. */
-  Map<Integer, RowKind> sorted() {
+  public Map<Integer, RowKind> sorted() {
     Map<Integer, RowKind> kinds = new java.util.LinkedHashMap<>();
     for (GridRow row : grid.rows(table.firstRow(), table.lastRow())) {
       List<RawCell> cells = cells(row);
@@ -184,13 +184,16 @@ final class TableRows {
   }
 
   /** How many rows there are of each kind, blank rows between the first and the last included. */
-  static Map<RowKind, Integer> count(Map<Integer, RowKind> kinds) {
+  public static Map<RowKind, Integer> count(Map<Integer, RowKind> kinds) {
     Map<RowKind, Integer> counts = new EnumMap<>(RowKind.class);
     kinds.values().forEach(kind -> counts.merge(kind, 1, Integer::sum));
     if (!kinds.isEmpty()) {
       int first = kinds.keySet().iterator().next();
       int last = kinds.keySet().stream().mapToInt(Integer::intValue).max().orElse(first);
-      counts.merge(RowKind.BLANK, last - first + 1 - kinds.size(), Integer::sum);
+      int blank = last - first + 1 - kinds.size();
+      if (blank > 0) {
+        counts.put(RowKind.BLANK, blank);
+      }
     }
     return counts;
   }

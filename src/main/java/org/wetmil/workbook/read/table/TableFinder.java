@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.table;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.stream.TableRef;
 
 /** Finds the tables of a sheet that hold bid lines. */
-final class TableFinder {
+public final class TableFinder {
   /** A further table has about as many of the bid's columns as the first, or is a summary. */
   private static final double LIKE_THE_FIRST = 0.6;
 
@@ -25,7 +25,8 @@ final class TableFinder {
   private final Catalogue catalogue;
   private final List<Remark> remarks;
 
-  TableFinder(Grid grid, List<TableRef> excelTables, Catalogue catalogue, List<Remark> remarks) {
+  public TableFinder(
+      Grid grid, List<TableRef> excelTables, Catalogue catalogue, List<Remark> remarks) {
     this.grid = grid;
     this.excelTables = excelTables;
     this.catalogue = catalogue;
@@ -33,7 +34,7 @@ final class TableFinder {
   }
 
   /** The tables, from top to bottom and left to right; those that are no bid included. */
-  List<BidTable> find(HeadingWords words) {
+  public List<BidTable> find(HeadingWords words) {
     List<HeadingBlock> blocks = new HeadingFinder(grid, words).find();
     List<BidTable> tables = new ArrayList<>();
     List<HeadingBlock> done = new ArrayList<>();
@@ -48,7 +49,7 @@ final class TableFinder {
   }
 
   /** The bids among them. What is not read though it has a bid's headings is said. */
-  List<BidTable> bids(List<BidTable> tables) {
+  public List<BidTable> bids(List<BidTable> tables) {
     List<BidTable> bids = tables.stream().filter(BidTable::isBid).toList();
     int most = bids.stream().mapToInt(each -> each.columns().size()).max().orElse(0);
     List<BidTable> kept = new ArrayList<>();
@@ -58,12 +59,6 @@ final class TableFinder {
             bid,
             "This small table is taken for a summary and is not read. If it holds bid lines, give"
                 + " it the headings of the large one.");
-      } else if (kept.stream().anyMatch(bid::isBeside)) {
-        // A bid line is known by its sheet and row, so that two cannot share one.
-        leaveOut(
-            bid,
-            "This table stands beside another one and is not read. Move it below that one, or to"
-                + " a sheet of its own.");
       } else {
         kept.add(bid);
         remarks.addAll(bid.chosen().remarks());

@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.stated;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -13,18 +13,19 @@ import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.grid.Grid;
-import org.wetmil.workbook.read.stated.StatedSheet;
 
 /** The rows that the estimator's own sheets state for the tables of figures. */
-final class EstimatorTables {
+public final class EstimatorTables {
   private final Map<Tables, List<StatedRow>> rows = new EnumMap<>(Tables.class);
+  private final List<TableProblem> nameless = new ArrayList<>();
 
-  void add(Tables table, Grid grid) {
-    rows.computeIfAbsent(table, any -> new ArrayList<>()).addAll(StatedSheet.rows(grid, table));
+  public void add(Tables table, Grid grid) {
+    rows.computeIfAbsent(table, any -> new ArrayList<>())
+        .addAll(StatedSheet.rows(grid, table, nameless));
   }
 
   /** The text of a setting; empty when none is stated. */
-  Optional<String> setting(Setting setting) {
+  public Optional<String> setting(Setting setting) {
     return rows.getOrDefault(Tables.SETTINGS, List.of()).stream()
         .filter(row -> row.cells().containsKey("Value"))
         .filter(
@@ -35,12 +36,13 @@ final class EstimatorTables {
   }
 
   /** The units that the settings state for the job. */
-  Optional<UnitSystem> units() {
+  public Optional<UnitSystem> units() {
     return setting(Setting.UNITS).flatMap(UnitSystem::find);
   }
 
   /** The built-in tables with these rows laid over them. */
-  Catalogue over(UnitSystem fallback, List<TableProblem> problems) {
+  public Catalogue over(UnitSystem fallback, List<TableProblem> problems) {
+    problems.addAll(nameless);
     return Catalogue.builtIn().with(rows, fallback, problems);
   }
 }

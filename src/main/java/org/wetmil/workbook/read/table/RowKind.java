@@ -1,4 +1,4 @@
-package org.wetmil.workbook.read;
+package org.wetmil.workbook.read.table;
 
 /** What a row under the headings of a bid is. */
 public enum RowKind {
