@@ -41,7 +41,8 @@ final class BidSheetShape {
     return switch (column) {
       case FINDINGS -> RowCells.FINDINGS_WIDTH;
       case COATING_USED -> 16;
-      case ORIFICE, FAN -> 13;
+      case ORIFICE, FAN -> 15;
+      case PREPARE -> 12;
       default -> 10;
     };
   }
