@@ -54,6 +54,6 @@ public final class FillJob {
     FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
     FillWriter writer = new FillWriter(read, filled, findings, stamp);
     writer.write(input.file(), output, overwrite, input::requireUnchanged);
-    return FillReport.of(output, filled, findings, writer::address);
+    return FillReport.of(input.file(), input.sha256(), output, filled, findings, writer::address);
   }
 }

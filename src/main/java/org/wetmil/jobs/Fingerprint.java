@@ -15,14 +15,6 @@ import org.wetmil.workbook.WorkbookException;
 record Fingerprint(Path file, String sha256) {
 
   static Fingerprint of(Path file) {
-    if (Files.exists(file) && !Files.isRegularFile(file)) {
-      // a pipe or a device may never end
-      String why =
-          Files.isDirectory(file)
-              ? "this is a folder; name a workbook in it."
-              : "this is no file on a disk; save the workbook in one.";
-      throw new WorkbookException.Unreadable(file, why, null);
-    }
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
@@ -44,7 +36,8 @@ record Fingerprint(Path file, String sha256) {
   void requireUnchanged() {
     if (!of(file).sha256().equals(sha256)) {
       throw new WorkbookException.Unreadable(
-          file, "the file was changed while it was read; close it in other programs and run again.",
+          file,
+          "the file was changed while it was read; close it in other programs and run again.",
           null);
     }
   }

@@ -25,11 +25,14 @@ public final class Inputs {
 
   private final Map<Path, Path> files = new LinkedHashMap<>();
   private final List<PassedOver> passedOver = new ArrayList<>();
-  private final List<String> refused = new ArrayList<>();
+  private final List<Refused> refused = new ArrayList<>();
   private boolean fromFolder;
 
   /** A file of a folder that was left alone. */
   public record PassedOver(Path file, String why) {}
+
+  /** What gives no workbook, such as an empty folder, with the sentence that says so. */
+  public record Refused(Path file, String sentence) {}
 
   private Inputs() {}
 
@@ -38,6 +41,9 @@ public final class Inputs {
     for (Path path : named) {
       if (Files.isDirectory(path)) {
         inputs.addFolder(path);
+      } else if (Files.exists(path) && !Files.isRegularFile(path)) {
+        // a pipe or a device may never end
+        inputs.refuse(path, "this is no file on a disk; save the workbook in one.");
       } else {
         inputs.add(path);
       }
@@ -55,8 +61,8 @@ public final class Inputs {
     return List.copyOf(passedOver);
   }
 
-  /** Sentences on folders that hold no workbook or cannot be read. */
-  public List<String> refused() {
+  /** Folders and other things that give no workbook. */
+  public List<Refused> refused() {
     return List.copyOf(refused);
   }
 
@@ -76,36 +82,41 @@ public final class Inputs {
 
   private void addFolder(Path folder) {
     fromFolder = true;
-    int before = files.size() + passedOver.size();
     try (Stream<Path> entries = Files.list(folder)) {
-      entries
-          .filter(file -> !isHidden(file) && Files.isRegularFile(file))
-          .sorted(Comparator.comparing(FileName::of))
-          .forEach(this::take);
-      if (files.size() + passedOver.size() == before) {
-        refused.add(folder + ": no workbook (.xlsx, .xlsm, .xltx or .xltm) is in this folder.");
+      List<Path> spreadsheets =
+          entries
+              .filter(file -> !isHidden(file) && Files.isRegularFile(file))
+              .filter(file -> TAKEN.contains(ending(file)) || OTHER.contains(ending(file)))
+              .sorted(Comparator.comparing(FileName::of))
+              .toList();
+      spreadsheets.forEach(this::take);
+      if (spreadsheets.stream().noneMatch(file -> TAKEN.contains(ending(file)))) {
+        refuse(folder, "no workbook (.xlsx, .xlsm, .xltx or .xltm) is in this folder.");
       }
     } catch (IOException | UncheckedIOException e) {
-      refused.add(folder + ": the folder cannot be read; check its permissions.");
+      refuse(folder, "the folder cannot be read; check its permissions.");
     }
   }
 
+  private void refuse(Path folder, String why) {
+    refused.add(new Refused(folder, folder + ": " + why));
+  }
+
   private void take(Path file) {
-    String ending = ending(file);
-    if (OTHER.contains(ending)) {
+    if (OTHER.contains(ending(file))) {
       passedOver.add(new PassedOver(file, "save it as .xlsx in a spreadsheet program first"));
-    } else if (TAKEN.contains(ending)) {
-      boolean besideItsSource =
-          FilledMark.source(file)
-              .map(source -> FileName.beside(file, source))
-              .filter(Files::exists)
-              .isPresent();
-      if (besideItsSource) {
-        passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
-      } else {
-        add(file);
-      }
+    } else if (isBesideItsSource(file)) {
+      passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
+    } else {
+      add(file);
     }
+  }
+
+  private static boolean isBesideItsSource(Path file) {
+    return FilledMark.source(file)
+        .map(source -> FileName.beside(file, source))
+        .filter(Files::exists)
+        .isPresent();
   }
 
   private static boolean isHidden(Path file) {

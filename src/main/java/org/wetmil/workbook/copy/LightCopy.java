@@ -92,7 +92,8 @@ public final class LightCopy {
     Path merged = files.temporary();
     try (PackageReader from = PackageReader.open(shapedFile);
         ZipWriter out = new ZipWriter(files.open(merged), COMPRESSION)) {
-      new FinalMerge(original, strings, from, out, shaper::hides).write(shaped.kept(), shaped.edits());
+      new FinalMerge(original, strings, from, out, shaper::hides)
+          .write(shaped.kept(), shaped.edits());
     }
     shaper.beforeItIsPublished();
     files.publish(merged);

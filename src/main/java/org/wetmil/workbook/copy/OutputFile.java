@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -69,17 +71,20 @@ public final class OutputFile implements Closeable {
       for (Path input : inputs) {
         if (taken && Files.exists(output) && isSame(input, output)) {
           throw unwritable(
-              output, "this is the input itself, which is never changed; name another file with --out.");
+              output,
+              "this is the input itself, which is never changed; name another file with --out.");
         }
       }
       if (taken && !overwrite) {
-        throw unwritable(output, "the file is there already; add --force to write over it, or name another with --out.");
+        throw unwritable(
+            output,
+            "the file is there already; add --force to write over it, or name another with --out.");
       }
       int bytes = FileName.of(output).getBytes(StandardCharsets.UTF_8).length;
       if (!taken && bytes > LONGEST_NAME) {
         throw unwritable(
             output,
-            "a name of %d bytes is more than the %d that disks take; name a shorter one with --out."
+            "a name of %s bytes is more than the %s that disks take; name a shorter one with --out."
                 .formatted(bytes, LONGEST_NAME));
       }
       // A link stays a link, and the file it leads to is replaced.
@@ -98,11 +103,16 @@ public final class OutputFile implements Closeable {
     return Files.exists(input) && Files.isSameFile(input, output);
   }
 
-  private static void requireFolder(Path output, Path folder) throws IOException {
+  private static void requireFolder(Path output, Path folder) {
     try {
-      Files.createDirectories(folder);
+      if (!Files.isDirectory(folder)) {
+        Files.createDirectories(folder);
+      }
     } catch (FileAlreadyExistsException e) {
-      throw unwritable(output, folder + " is a file, not a folder; name another with --out.");
+      throw unwritable(output, e.getFile() + " is a file, not a folder; name another with --out.");
+    } catch (IOException e) {
+      throw new WorkbookException.Unwritable(
+          output, "its folder cannot be made (" + reason(e) + "); name another with --out.", e);
     }
     if (!Files.isWritable(folder)) {
       throw unwritable(
@@ -119,11 +129,17 @@ public final class OutputFile implements Closeable {
         output,
         e instanceof AccessDeniedException
             ? "the file cannot be written; close it in other programs or choose another folder."
-            : "the file cannot be written (" + e.getMessage() + "); is the disk full?",
+            : "the file cannot be written (" + reason(e) + "); is the disk full?",
         e);
   }
 
-  private void removeLeftOvers() throws IOException {
+  private static String reason(IOException e) {
+    // the message names our temporary file, which tells the user nothing
+    boolean stated = e instanceof FileSystemException named && named.getReason() != null;
+    return stated ? ((FileSystemException) e).getReason() : String.valueOf(e.getMessage());
+  }
+
+  private void removeLeftOvers() {
     Instant limit = Instant.now().minus(LEFT_OVER_AFTER);
     try (DirectoryStream<Path> files =
         Files.newDirectoryStream(target.getParent(), PREFIX + "*" + SUFFIX)) {
@@ -133,6 +149,8 @@ public final class OutputFile implements Closeable {
           Files.deleteIfExists(file);
         }
       }
+    } catch (IOException | DirectoryIteratorException e) {
+      // another user's, or gone meanwhile: nothing that keeps us from writing ours
     }
   }
 

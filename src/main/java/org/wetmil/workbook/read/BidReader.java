@@ -174,7 +174,7 @@ public final class BidReader {
                         sheet,
                         addresses.iterator().next(),
                         "",
-                        ("%d formula(s) have no stored result, from %s on. Open the workbook in"
+                        ("%s formula(s) have no stored result, from %s on. Open the workbook in"
                                 + " the spreadsheet program, save it once and run this again.")
                             .formatted(addresses.size(), addresses.iterator().next()))));
   }
