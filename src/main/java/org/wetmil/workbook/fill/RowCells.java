@@ -1,6 +1,7 @@
 package org.wetmil.workbook.fill;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -71,6 +72,8 @@ final class RowCells implements RowAdditions {
         cells.add(cell(placed, column, names));
       }
     }
+    // the headings of one table can stand in a row of lines of another
+    cells.sort(Comparator.comparingInt(AddedCell::column));
     return cells;
   }
 

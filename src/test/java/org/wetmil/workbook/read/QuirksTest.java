@@ -242,18 +242,16 @@ class QuirksTest {
   }
 
   @Test
-  void ofTablesSideBySideTheLeftIsReadAndTheOtherSaidToBeLeftOut() {
+  void tablesSideBySideAreBothRead() {
     ReadWorkbook read =
         bid()
             .row("Room", "Surface", "Area", "Coating", null, "Second floor")
             .row("A", "walls", 90, "latex", null, "Room", "Surface", "Area", "Coating")
             .row("B", "walls", 91, "latex", null, "C", "walls", 92, "latex")
             .read(folder);
-    assertThat(numbers(read, AREA)).containsExactly(90.0, 91.0);
-    assertThat(read.bid().remarks())
-        .extracting("check", "address")
-        .contains(org.assertj.core.groups.Tuple.tuple("table-left-out", "F2"));
+    assertThat(numbers(read, AREA)).containsExactly(90.0, 91.0, 92.0);
     assertThat(read.layouts().get(0).tables().get(0).firstFreeColumn()).isEqualTo(9);
+    assertThat(read.layouts().get(0).tables().get(1).lineRows()).containsExactly(2);
   }
 
   @Test
