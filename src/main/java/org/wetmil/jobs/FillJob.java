@@ -7,6 +7,7 @@ import org.wetmil.checks.Checks;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.opc.FileName;
@@ -52,8 +53,9 @@ public final class FillJob {
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
     FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
-    FillWriter writer = new FillWriter(read, filled, findings, stamp);
+    FilledJob job = FilledJob.of(filled);
+    FillWriter writer = new FillWriter(read, job, findings, stamp);
     writer.write(input.file(), output, overwrite, input::requireUnchanged);
-    return FillReport.of(input.file(), input.sha256(), output, filled, findings, writer::address);
+    return FillReport.of(input.file(), input.sha256(), output, job, findings, writer::address);
   }
 }
