@@ -8,6 +8,9 @@ final class Heights {
   /** A line of the usual font of 11 points. */
   private static final double LINE_PT = 15;
 
+  /** Headings of two lines. */
+  static final float HEADING_PT = 32;
+
   /** Words do not fill a line to its end. */
   private static final double FILLED = 0.92;
 
@@ -23,6 +26,16 @@ final class Heights {
       lines += Math.max(1, (int) Math.ceil(part.length() / (width * FILLED)));
     }
     return lines;
+  }
+
+  /**
+   * The height of a text in a font of so many points.
+   *
+   * @param width of the column in characters of the usual font of 11 points
+   */
+  static double of(String text, int width, int fontPt) {
+    int fitting = Math.max(1, (int) (width * 11.0 / fontPt));
+    return Math.min(MOST_PT, lines(text, fitting) * fontPt * LINE_PT / 11 + 3);
   }
 
   static double points(int lines) {
