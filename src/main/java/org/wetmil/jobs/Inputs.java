@@ -42,7 +42,7 @@ public record Inputs(List<Path> files, List<PassedOver> passedOver, boolean from
     return new Inputs(List.copyOf(files), List.copyOf(passedOver), fromFolder);
   }
 
-  private static List<Path> listed(Path folder) {
+  static List<Path> listed(Path folder) {
     try (Stream<Path> entries = Files.list(folder)) {
       return entries
           .filter(file -> !Files.isDirectory(file))
@@ -59,12 +59,21 @@ public record Inputs(List<Path> files, List<PassedOver> passedOver, boolean from
     if (OTHER.contains(ending)) {
       passedOver.add(new PassedOver(file, "save it as .xlsx in a spreadsheet program first"));
     } else if (TAKEN.contains(ending)) {
-      if (FilledMark.source(file).map(file::resolveSibling).filter(Files::exists).isPresent()) {
+      if (FilledMark.isReconciled(file)) {
+        passedOver.add(new PassedOver(file, "it compares purchases with bids"));
+      } else if (FilledMark.source(file)
+          .map(file::resolveSibling)
+          .filter(Files::exists)
+          .isPresent()) {
         passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
       } else {
         files.add(file);
       }
     }
+  }
+
+  static boolean isWorkbook(Path file) {
+    return TAKEN.contains(ending(file));
   }
 
   private static boolean isHidden(Path file) {
