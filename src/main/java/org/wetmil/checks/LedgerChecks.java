@@ -89,7 +89,7 @@ final class LedgerChecks {
               "ledger-decimals",
               Severity.NOTE,
               "Nothing tells thousands from decimals",
-              "1.234 can be a thousand or one.",
+              "A number such as 1.234 can be a thousand or one.",
               "Look at one large amount on the sheet Ledger.",
               LedgerNote.Type.MARK_ASSUMED),
           note(
