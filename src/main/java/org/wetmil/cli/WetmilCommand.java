@@ -94,7 +94,7 @@ public final class WetmilCommand implements Runnable {
           "\""
               + text
               + "\" cannot be a file's name in the character set of this session;"
-              + " name its folder, or set LC_ALL=C.UTF-8, and run again");
+              + " set LC_ALL=C.UTF-8 and run again");
     }
   }
 

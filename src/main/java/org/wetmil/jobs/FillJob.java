@@ -10,7 +10,6 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
-import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadWorkbook;
 
@@ -52,7 +51,8 @@ public final class FillJob {
     ReadWorkbook read = BidReader.read(input.file());
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
-    FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
+    FillStamp stamp =
+        new FillStamp(input.file().getFileName().toString(), input.sha256(), date, version);
     FilledJob job = FilledJob.of(filled);
     FillWriter writer = new FillWriter(read, job, findings, stamp);
     writer.write(input.file(), output, overwrite, input::requireUnchanged);

@@ -3,6 +3,7 @@ package org.wetmil.jobs;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,7 +15,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
-import org.wetmil.workbook.opc.FileName;
 
 /**
  * The workbooks that a command line names: files as they stand, and of a folder the spreadsheets
@@ -23,6 +23,9 @@ import org.wetmil.workbook.opc.FileName;
 public final class Inputs {
   private static final Set<String> TAKEN = Set.of("xlsx", "xlsm", "xltx", "xltm");
   private static final Set<String> OTHER = Set.of("xls", "xlsb", "ods", "csv");
+
+  /** What stands for bytes of a name that are no characters of the session's set. */
+  private static final char UNKNOWN = '\uFFFD';
 
   private final Map<Path, Path> files = new LinkedHashMap<>();
   private final List<PassedOver> passedOver = new ArrayList<>();
@@ -42,9 +45,6 @@ public final class Inputs {
     for (Path path : named) {
       if (Files.isDirectory(path)) {
         inputs.addFolder(path);
-      } else if (Files.exists(path) && !Files.isRegularFile(path)) {
-        // a pipe or a device may never end
-        inputs.refuse(path, "this is no file on a disk; save the workbook in one.");
       } else {
         inputs.add(path);
       }
@@ -78,7 +78,17 @@ public final class Inputs {
   }
 
   private void add(Path file) {
-    files.putIfAbsent(place(file), file);
+    if (file.toString().indexOf(UNKNOWN) >= 0) {
+      refuse(
+          file,
+          "the name has characters that this session does not know; set LC_ALL=C.UTF-8, or rename"
+              + " the file or its folder, and run again.");
+    } else if (Files.exists(file) && !Files.isRegularFile(file)) {
+      // a pipe or a device may never end
+      refuse(file, "this is no file on a disk; save the workbook in one.");
+    } else {
+      files.putIfAbsent(place(file), file);
+    }
   }
 
   private void addFolder(Path folder) {
@@ -100,7 +110,7 @@ public final class Inputs {
       return entries
           .filter(file -> !isHidden(file) && Files.isRegularFile(file))
           .filter(file -> isWorkbook(file) || OTHER.contains(ending(file)))
-          .sorted(Comparator.comparing(FileName::of))
+          .sorted(Comparator.comparing(file -> file.getFileName().toString()))
           .toList();
     } catch (IOException | UncheckedIOException e) {
       throw new WorkbookException.Unreadable(
@@ -130,14 +140,19 @@ public final class Inputs {
   }
 
   private static boolean isBesideItsSource(Path file) {
-    return FilledMark.source(file)
-        .map(source -> FileName.beside(file, source))
-        .filter(Files::exists)
-        .isPresent();
+    return FilledMark.source(file).filter(source -> isBeside(file, source)).isPresent();
+  }
+
+  private static boolean isBeside(Path file, String source) {
+    try {
+      return Files.exists(file.resolveSibling(source));
+    } catch (InvalidPathException e) {
+      return false;
+    }
   }
 
   private static boolean isHidden(Path file) {
-    String name = FileName.of(file);
+    String name = file.getFileName().toString();
     try {
       return name.startsWith("~$") || name.startsWith(".") || Files.isHidden(file);
     } catch (IOException e) {
@@ -155,7 +170,7 @@ public final class Inputs {
   }
 
   static String ending(Path file) {
-    String name = FileName.of(file);
+    String name = file.getFileName().toString();
     int dot = name.lastIndexOf('.');
     return dot < 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
   }

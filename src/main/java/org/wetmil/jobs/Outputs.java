@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Set;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
-import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.opc.WorkbookKind;
 
 /** Names the outputs of one run: beside the input or where the user says, each once. */
@@ -29,7 +28,7 @@ public final class Outputs {
     if (out != null && inputs.isOneFile() && isWorkbookName(out)) {
       return out;
     }
-    String name = FileName.of(input);
+    String name = input.getFileName().toString();
     int dot = name.lastIndexOf('.');
     String stem = dot < 0 ? name : name.substring(0, dot);
     boolean again = FilledMark.isFilled(input);
@@ -39,7 +38,7 @@ public final class Outputs {
     Path path;
     do {
       String output = base + (number == 1 ? "" : "-" + number) + ending;
-      path = out == null ? FileName.beside(input, output) : FileName.in(out, output);
+      path = out == null ? input.resolveSibling(output) : out.resolve(output);
       number++;
     } while (inputs.contains(path) || !given.add(key(path)));
     return path;

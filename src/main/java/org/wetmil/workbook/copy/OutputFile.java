@@ -21,7 +21,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.wetmil.workbook.WorkbookException;
-import org.wetmil.workbook.opc.FileName;
 
 /**
  * The file that a result becomes: there is either all of it or none. It is made under a temporary
@@ -80,7 +79,7 @@ public final class OutputFile implements Closeable {
             output,
             "the file is there already; add --force to write over it, or name another with --out.");
       }
-      int bytes = FileName.of(output).getBytes(StandardCharsets.UTF_8).length;
+      int bytes = output.getFileName().toString().getBytes(StandardCharsets.UTF_8).length;
       if (!taken && bytes > LONGEST_NAME) {
         throw unwritable(
             output,

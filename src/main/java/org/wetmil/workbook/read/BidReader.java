@@ -17,7 +17,6 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
-import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.MissingResults;
@@ -180,7 +179,7 @@ public final class BidReader {
   }
 
   private String job() {
-    String name = FileName.of(file);
+    String name = file.getFileName().toString();
     int dot = name.lastIndexOf('.');
     String stem = dot > 0 ? name.substring(0, dot) : name;
     return tables.setting(Setting.JOB).orElse(stem);
