@@ -41,6 +41,12 @@ final class FillCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Write over an older output.")
   private boolean force;
 
+  @Option(
+      names = "--values",
+      description =
+          "Also write BID-customer.xlsx: the page for the customer alone, without formulas.")
+  private boolean values;
+
   @Option(names = "--quiet", description = "Print only the closing line of each workbook.")
   private boolean quiet;
 
@@ -79,8 +85,13 @@ final class FillCommand implements Callable<Integer> {
 
   private int fill(FillJob job, Path input, Outputs outputs, Printer printer) {
     try {
-      FillReport report = job.fill(input, outputs.of(input));
+      Path output = outputs.of(input);
+      Path customer = values ? Outputs.customer(output) : null;
+      FillReport report = job.fill(input, output, customer);
       printer.filled(input, report);
+      if (values && !printer.customer(input, customer, report)) {
+        return ExitCode.UNUSABLE;
+      }
       return isFailure(report) ? ExitCode.FINDINGS : ExitCode.DONE;
     } catch (WorkbookException e) {
       printer.refused(e.getMessage());

@@ -7,7 +7,6 @@ import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.jobs.Inputs;
-import org.wetmil.quantity.Quantity;
 import picocli.CommandLine;
 
 /** Prints what a job reports: findings and closing lines out, refusals and faults as errors. */
@@ -30,6 +29,21 @@ final class Printer {
     }
     out.println(closing(report));
     out.flush();
+  }
+
+  /** Says where the customer's copy is, or why there is none; whether there is one. */
+  boolean customer(Path input, Path copy, FillReport report) {
+    if (report.price().price().isPresent()) {
+      out.println(copy + ": for the customer, without formulas");
+      out.flush();
+      return true;
+    }
+    String missing =
+        report.price().missing().isEmpty()
+            ? "the setting Labour rate and the prices of the coatings"
+            : String.join(", ", report.price().missing());
+    refused(input + ": no copy for the customer without a price; state " + missing + ".");
+    return false;
   }
 
   void passedOver(Inputs.PassedOver file) {
@@ -72,7 +86,7 @@ final class Printer {
   private static String closing(FillReport report) {
     return String.format(
         Locale.ROOT,
-        "%s: %s read, %d filled, %d not filled%s; %s, %s, %s; paint %.1f %s, labour %.1f h",
+        "%s: %s read, %d filled, %d not filled%s; %s, %s, %s; paint %.1f %s, labour %.1f h%s",
         report.output(),
         count(report.rows(), "row"),
         report.filled(),
@@ -81,9 +95,28 @@ final class Printer {
         severity(report, Severity.STOP),
         severity(report, Severity.WARNING),
         severity(report, Severity.NOTE),
-        report.paint(),
-        Quantity.VOLUME.unit(report.system()).symbol(),
-        report.hours());
+        report.paint(report.paintGal()),
+        report.volumeUnit(),
+        report.hours(),
+        switching(report));
+  }
+
+  /** What the recommended tips would save against the planned ones. */
+  private static String switching(FillReport report) {
+    int lines = report.switching().lines();
+    return lines == 0
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "; recommended instead of planned tips on %s: %s, %s",
+            count(lines, "line"),
+            saved("paint", report.paint(report.switching().savedGal()), report.volumeUnit()),
+            saved("spraying", report.switching().savedHours(), "h"));
+  }
+
+  private static String saved(String what, double amount, String unit) {
+    return String.format(
+        Locale.ROOT, "%s %.1f %s %s", what, Math.abs(amount), unit, amount < 0 ? "more" : "less");
   }
 
   private static String severity(FillReport report, Severity severity) {

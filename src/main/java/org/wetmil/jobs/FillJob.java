@@ -8,6 +8,7 @@ import org.wetmil.checks.Finding;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.read.BidReader;
@@ -37,6 +38,15 @@ public final class FillJob {
    *     cannot be written; its message is one sentence for the user
    */
   public FillReport fill(Path input, Path output) {
+    return fill(input, output, null);
+  }
+
+  /**
+   * Fills a workbook into a new file, and writes a copy for the customer where there is a price.
+   *
+   * @param customer the file for the customer; null for none
+   */
+  public FillReport fill(Path input, Path output, Path customer) {
     String sha256 = Fingerprint.sha256(input);
     ReadWorkbook read = BidReader.read(input);
     FilledBid filled = Estimator.fill(read.bid());
@@ -45,6 +55,9 @@ public final class FillJob {
     FilledJob job = FilledJob.of(filled);
     FillWriter writer = new FillWriter(read, job, findings, stamp);
     writer.write(input, output, overwrite);
+    if (customer != null && job.price().price().isPresent()) {
+      CustomerCopy.write(job, stamp, input, customer, overwrite);
+    }
     return FillReport.of(output, job, findings, writer::address);
   }
 }

@@ -11,6 +11,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.job.JobPrice;
 import org.wetmil.estimate.job.Switching;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
@@ -25,6 +26,7 @@ import org.wetmil.quantity.UnitSystem;
  * @param paintGal paint of the lines that count and of the hoses
  * @param hours labour of the job, its own rows included
  * @param switching what the recommended tips would save against the planned ones
+ * @param price the price, or what it lacks
  */
 public record FillReport(
     Path output,
@@ -35,6 +37,7 @@ public record FillReport(
     double paintGal,
     double hours,
     Switching switching,
+    JobPrice price,
     UnitSystem system) {
 
   /** A finding and the cell it is about; the address is empty when it is about no cell. */
@@ -55,6 +58,7 @@ public record FillReport(
         job.paintGal(),
         job.hours().number(JobFigure.TOTAL),
         job.switching(),
+        job.price(),
         bid.bid().system());
   }
 
@@ -70,7 +74,11 @@ public record FillReport(
   }
 
   /** Paint in the units of the job. */
-  public double paint() {
-    return Quantity.VOLUME.shown(paintGal, system);
+  public double paint(double gal) {
+    return Quantity.VOLUME.shown(gal, system);
+  }
+
+  public String volumeUnit() {
+    return Quantity.VOLUME.unit(system).symbol();
   }
 }

@@ -43,6 +43,14 @@ public final class Outputs {
     return path;
   }
 
+  /** The file for the customer, beside an output. */
+  public static Path customer(Path output) {
+    String name = output.getFileName().toString();
+    String stem = name.substring(0, name.lastIndexOf('.'));
+    String base = stem.endsWith("-filled") ? stem.substring(0, stem.length() - 7) : stem;
+    return output.resolveSibling(base + "-customer.xlsx");
+  }
+
   private static boolean isWorkbookName(Path path) {
     String ending = Inputs.ending(path);
     return ending.equals("xlsx") || ending.equals("xlsm");
