@@ -19,6 +19,7 @@ public final class Catalogue {
   private final Map<Tables, Table> tables;
   private final Map<String, List<Word>> otherWords;
   private final Row[] settings = new Row[Setting.values().length];
+  private final Entry[] values = new Entry[Setting.values().length];
   private final Row[] rates = new Row[Task.values().length];
   private final Shelf<Coating> coatings;
   private final Shelf<Surface> surfaces;
@@ -36,7 +37,9 @@ public final class Catalogue {
     this.tables = tables;
     this.otherWords = otherWords;
     for (Setting setting : Setting.values()) {
-      settings[setting.ordinal()] = table(Tables.SETTINGS).get(setting.title());
+      Row row = table(Tables.SETTINGS).get(setting.title());
+      settings[setting.ordinal()] = row;
+      values[setting.ordinal()] = row.get("Value");
     }
     for (Task task : Task.values()) {
       rates[task.ordinal()] = table(Tables.LABOUR_RATES).get(task.title());
@@ -108,7 +111,7 @@ public final class Catalogue {
 
   /** A shape; of the two printed coefficients of a rolling shutter, the one that is set. */
   public Lookup<Shape> shape(String name) {
-    boolean disputed = Names.key(name).equals("rolling shutter");
+    boolean disputed = !name.isEmpty() && Names.key(name).equals("rolling shutter");
     return shapes.look(disputed ? name + " " + text(Setting.ROLLING_SHUTTER) : name);
   }
 
@@ -130,7 +133,7 @@ public final class Catalogue {
   }
 
   public Entry entry(Setting setting) {
-    return row(setting).get("Value");
+    return values[setting.ordinal()];
   }
 
   /** A setting's number in the kept unit of its quantity; NaN when not stated. */
@@ -140,6 +143,11 @@ public final class Catalogue {
 
   public String text(Setting setting) {
     return entry(setting).text();
+  }
+
+  /** The values or words that a setting takes, in the kept unit of its quantity. */
+  public Range range(Setting setting) {
+    return Range.of(row(setting).text("Range"));
   }
 
   public Row row(Task task) {
@@ -178,6 +186,15 @@ public final class Catalogue {
   private String testKey(String coatingName, int orificeThou) {
     Coating known = coating(coatingName).orNull();
     return Names.key(known == null ? coatingName : known.name()) + " " + orificeThou;
+  }
+
+  /** Other trade words that mean a row of a table, as {@link Names#key} gives them. */
+  public List<String> otherNames(Tables which, String name) {
+    String key = Names.key(name);
+    return otherWords.getOrDefault(which.title(), List.of()).stream()
+        .filter(word -> Names.key(word.means()).equals(key))
+        .map(Word::key)
+        .toList();
   }
 
   Optional<Word> otherWord(Tables which, String name) {
@@ -221,7 +238,11 @@ public final class Catalogue {
     }
 
     Lookup<T> look(String name) {
-      return name.isEmpty() ? new Lookup.Blank<>() : known.computeIfAbsent(name, this::find);
+      if (name.isEmpty()) {
+        return new Lookup.Blank<>();
+      }
+      Lookup<T> before = known.get(name);
+      return before != null ? before : known.computeIfAbsent(name, this::find);
     }
 
     private Lookup<T> find(String name) {

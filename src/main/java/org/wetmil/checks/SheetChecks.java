@@ -21,6 +21,7 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Names;
 import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Rooms;
 import org.wetmil.quantity.UnitSystem;
@@ -129,7 +130,7 @@ final class SheetChecks {
                           ROOM,
                           "row " + row,
                           "row " + before,
-                          ("Room, surface, dimensions and coating of row %d are those of row %d; delete one"
+                          ("Room, surface, dimensions and coating of row %s are those of row %s; delete one"
                                   + " or name the rooms apart.")
                               .formatted(row, before)));
             });
@@ -143,8 +144,9 @@ final class SheetChecks {
     Rooms rooms = new Rooms();
     sheet.lines().forEach(filled -> rooms.add(filled.work(), filled.isCounted()));
     return sheet.lines().stream()
-        .filter(filled -> filled.isFilled() && rooms.isCoveredOn(filled.line()))
-        .filter(filled -> rooms.floorOf(filled.line()) == null)
+        .filter(FilledLine::isFilled)
+        .filter(filled -> rooms.of(filled.line()).isCoveredOn(filled.line()))
+        .filter(filled -> rooms.of(filled.line()).floorOf(filled.line()) == null)
         .map(filled -> new Line(bid.bid().catalogue(), filled))
         .map(
             line ->
@@ -200,6 +202,6 @@ final class SheetChecks {
             .formatted(
                 raw,
                 line.say(column.quantity(), line.number(column)),
-                others == 0 ? "" : " (%d more in this column)".formatted(others)));
+                others == 0 ? "" : " (%s more in this column)".formatted(others)));
   }
 }

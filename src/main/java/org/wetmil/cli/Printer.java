@@ -2,15 +2,20 @@ package org.wetmil.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
+import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.jobs.Inputs;
 import picocli.CommandLine;
 
 /** Prints what a job reports: findings and closing lines out, refusals and faults as errors. */
-final class Printer {
+final class Printer implements FillListener {
+  private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}\u2028\u2029]+");
+
   private final PrintWriter out;
   private final PrintWriter err;
   private final boolean quiet;
@@ -23,64 +28,68 @@ final class Printer {
     this.trace = trace;
   }
 
-  void filled(Path input, FillReport report) {
+  @Override
+  public void filled(FillReport report) {
     if (!quiet) {
-      report.located().forEach(found -> finding(input, found));
+      report.located().forEach(found -> finding(report.input(), found));
     }
-    out.println(closing(report));
+    line(out, closing(report));
+    if (report.lacksCustomerCopy()) {
+      refused(report.input(), noCopy(report));
+    } else if (report.customer() != null) {
+      line(out, report.customer() + ": for the customer, without formulas");
+    }
     out.flush();
-  }
-
-  /** Says where the customer's copy is, or why there is none; whether there is one. */
-  boolean customer(Path input, Path copy, FillReport report) {
-    if (report.price().price().isPresent()) {
-      out.println(copy + ": for the customer, without formulas");
-      out.flush();
-      return true;
-    }
-    String missing =
-        report.price().missing().isEmpty()
-            ? "the setting Labour rate and the prices of the coatings"
-            : String.join(", ", report.price().missing());
-    refused(input + ": no copy for the customer without a price; state " + missing + ".");
-    return false;
   }
 
   void passedOver(Inputs.PassedOver file) {
     if (!quiet) {
-      out.println(file.file() + ": passed over, " + file.why());
+      line(err, file.file() + ": passed over, " + file.why() + ".");
     }
   }
 
-  void refused(String sentence) {
-    err.println(sentence);
+  @Override
+  public void refused(Path input, String sentence) {
+    line(err, sentence);
     err.flush();
   }
 
-  void fault(Path input, RuntimeException fault) {
-    err.println(
-        input
-            + ": a fault of the program, not of the workbook ("
-            + fault
-            + "); run again with --trace and report it.");
+  @Override
+  public void fault(Path input, Throwable fault) {
+    fault(err, input + ": a fault of the program, not of the workbook", fault, trace);
+  }
+
+  /** One sentence on a fault, and where in the program it arose if that is asked for. */
+  static void fault(PrintWriter err, String what, Throwable fault, boolean trace) {
+    line(err, what + " (" + fault + "); run again with --trace and report it.");
     if (trace) {
       fault.printStackTrace(err);
     }
     err.flush();
   }
 
+  /** A line whatever it says: names of files and sheets may hold line breaks and escape codes. */
+  private static void line(PrintWriter to, String text) {
+    to.println(CONTROLS.matcher(text).replaceAll(" "));
+  }
+
   private void finding(Path input, FillReport.Located found) {
     Finding finding = found.finding();
     String sheet = finding.spot().sheet();
     String place = found.address().isEmpty() ? sheet : sheet + "!" + found.address();
-    out.printf(
-        Locale.ROOT,
-        "%s: %s%s: %s: %s%n",
-        input,
-        place.isEmpty() ? "" : place + ": ",
-        finding.severity().name().toLowerCase(Locale.ROOT),
-        finding.check(),
-        finding.message());
+    String severity = finding.severity().name().toLowerCase(Locale.ROOT);
+    String where = place.isEmpty() ? "" : place + ": ";
+    line(out, input + ": " + where + severity + ": " + finding.check() + ": " + finding.message());
+  }
+
+  private static String noCopy(FillReport report) {
+    List<String> missing = report.price().missing();
+    return "%s: no copy for the customer without a price; state %s."
+        .formatted(
+            report.input(),
+            missing.isEmpty()
+                ? "the setting Labour rate and the prices of the coatings"
+                : String.join(", ", missing));
   }
 
   private static String closing(FillReport report) {
@@ -95,7 +104,7 @@ final class Printer {
         severity(report, Severity.STOP),
         severity(report, Severity.WARNING),
         severity(report, Severity.NOTE),
-        report.paint(report.paintGal()),
+        report.paint(),
         report.volumeUnit(),
         report.hours(),
         switching(report));
@@ -110,13 +119,15 @@ final class Printer {
             Locale.ROOT,
             "; recommended instead of planned tips on %s: %s, %s",
             count(lines, "line"),
-            saved("paint", report.paint(report.switching().savedGal()), report.volumeUnit()),
+            saved("paint", report.volume(report.switching().savedGal()), report.volumeUnit()),
             saved("spraying", report.switching().savedHours(), "h"));
   }
 
   private static String saved(String what, double amount, String unit) {
-    return String.format(
-        Locale.ROOT, "%s %.1f %s %s", what, Math.abs(amount), unit, amount < 0 ? "more" : "less");
+    String shown = String.format(Locale.ROOT, "%.1f", Math.abs(amount));
+    return shown.equals("0.0")
+        ? what + " the same"
+        : what + " " + shown + " " + unit + (amount < 0 ? " more" : " less");
   }
 
   private static String severity(FillReport report, Severity severity) {

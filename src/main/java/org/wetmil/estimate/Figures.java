@@ -9,6 +9,7 @@ import org.wetmil.catalogue.Texture;
 import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.trade.TipCode;
 
 /**
  * The filled cells of one line. Each closed form is declared here once, as an expression whose
@@ -44,7 +45,7 @@ final class Figures {
       GunFlow flow,
       Setup recommended,
       Setup followed,
-      Rooms rooms) {
+      Rooms.Room room) {
     choices(coats, recommended, followed);
     Row surface = work.surface().row();
     boolean own = followed == recommended;
@@ -59,7 +60,7 @@ final class Figures {
     Expr laid = Expr.times(terms.factor(UnitFactor.FILM), cell(FilledColumn.FLOW), stick);
     Expr target = coats.target(work, terms, cell(FilledColumn.COATS));
     Expr wanted = laid.over(target.times(swept));
-    live(FilledColumn.SPEED, speed(stroke, followed, wanted));
+    live(FilledColumn.SPEED, speed(followed, wanted));
     live(FilledColumn.WET_FILM, laid.over(cell(FilledColumn.SPEED).times(swept)));
 
     Expr solids = terms.entry(work.coating().row(), "Volume solids");
@@ -72,7 +73,7 @@ final class Figures {
             CoatPlan.thinned(work, terms, terms.factor(UnitFactor.SPREAD)),
             stick,
             hit,
-            Expr.num(1).minus(terms.setting(waste(work))));
+            Expr.num(1).minus(terms.setting(work.waste())));
     Texture texture = work.texture();
     boolean rough = texture != null && !work.coating().fillsVoids() && texture.roughness() != 1;
     Expr film = cell(FilledColumn.WET_FILM);
@@ -95,7 +96,7 @@ final class Figures {
       Hours hours = new Hours(catalogue, work, terms);
       live(FilledColumn.SPRAY, hours.atHeight(sprayed.over(pace)));
       live(FilledColumn.ROLL, hours.roll(cell(FilledColumn.NET_AREA), cell(FilledColumn.COATS)));
-      live(FilledColumn.MASK, hours.mask(rooms));
+      live(FilledColumn.MASK, hours.mask(room));
       live(FilledColumn.PREPARE, hours.prepare(cell(FilledColumn.NET_AREA)));
       live(
           FilledColumn.LABOUR,
@@ -128,7 +129,7 @@ final class Figures {
 
   /** Costs where prices are stated: the same figures, not yet in whole containers. */
   private void costs() {
-    Containers containers = Containers.of(catalogue, work.coating(), terms.system());
+    Containers containers = terms.containers(work.coating());
     if (containers.isPriced()) {
       Expr price = Expr.num(containers.cheapest(Quantity.VOLUME.unit(terms.system())));
       live(FilledColumn.PAINT_COST, cell(FilledColumn.PAINT).times(price));
@@ -140,17 +141,12 @@ final class Figures {
     }
   }
 
-  /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
-  static Setting waste(Work work) {
-    return work.sprayer() != null && work.sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
-  }
-
   private void choices(CoatPlan coats, Setup recommended, Setup followed) {
     if (recommended.isTip()) {
       cells.put(FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
       cells.put(FilledColumn.FAN, shown(recommended.fanIn(), Quantity.FAN_WIDTH));
-      cells.put(
-          FilledColumn.TIP_CODE, new Figure.Choice(Integer.parseInt(recommended.tip().code())));
+      TipCode tip = recommended.tip();
+      cells.put(FilledColumn.TIP_CODE, new Figure.Choice(100 * tip.fanDigit() + tip.orificeThou()));
     } else {
       cells.put(FilledColumn.TIP_CODE, new Figure.Word("none"));
     }
@@ -192,7 +188,7 @@ final class Figures {
             Expr.sqrt(pressure.over(density))));
   }
 
-  private Expr speed(Stroke stroke, Setup followed, Expr wanted) {
+  private Expr speed(Setup followed, Expr wanted) {
     if (!followed.isTip()) {
       return terms.literal(followed.speedInPerS(), Quantity.GUN_SPEED);
     }

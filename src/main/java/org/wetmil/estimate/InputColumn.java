@@ -1,5 +1,10 @@
 package org.wetmil.estimate;
 
+import java.util.List;
+import java.util.Optional;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.Tables;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.Quantity;
 
@@ -57,6 +62,29 @@ public enum InputColumn implements Place {
 
   public String meaning() {
     return meaning;
+  }
+
+  /** The table whose names stand in the column; empty when none lists them. */
+  public Optional<Tables> table() {
+    return Optional.ofNullable(
+        switch (this) {
+          case SURFACE -> Tables.SURFACES;
+          case CONDITION -> Tables.CONDITIONS;
+          case COATING -> Tables.COATINGS;
+          case SPRAYER -> Tables.SPRAYERS;
+          case TEXTURE -> Tables.TEXTURES;
+          case SHAPE -> Tables.SHAPES;
+          default -> null;
+        });
+  }
+
+  /** The words that stand in the column where no table lists them; none when any may. */
+  public List<String> words() {
+    return switch (this) {
+      case BACK_ROLL -> Catalogue.builtIn().range(Setting.BACK_ROLL).words();
+      case INCLUDE -> List.of("yes", "no");
+      default -> List.of();
+    };
   }
 
   /**

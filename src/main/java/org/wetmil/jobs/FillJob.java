@@ -11,6 +11,7 @@ import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
+import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadWorkbook;
 
@@ -47,17 +48,28 @@ public final class FillJob {
    * @param customer the file for the customer; null for none
    */
   public FillReport fill(Path input, Path output, Path customer) {
-    String sha256 = Fingerprint.sha256(input);
-    ReadWorkbook read = BidReader.read(input);
+    Fingerprint before = Fingerprint.of(input);
+    try {
+      return fill(before, output, customer);
+    } catch (RuntimeException e) {
+      // half a file looks damaged; that it is being written is the better word
+      before.requireUnchanged();
+      throw e;
+    }
+  }
+
+  private FillReport fill(Fingerprint input, Path output, Path customer) {
+    ReadWorkbook read = BidReader.read(input.file());
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
-    FillStamp stamp = new FillStamp(input.getFileName().toString(), sha256, date, version);
+    FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
     FilledJob job = FilledJob.of(filled);
     FillWriter writer = new FillWriter(read, job, findings, stamp);
-    writer.write(input, output, overwrite);
+    writer.write(input.file(), output, overwrite, input::requireUnchanged);
     if (customer != null && job.price().price().isPresent()) {
-      CustomerCopy.write(job, stamp, input, customer, overwrite);
+      CustomerCopy.write(job, stamp, customer, overwrite);
     }
-    return FillReport.of(output, job, findings, writer::address);
+    return FillReport.of(
+        input.file(), input.sha256(), output, customer, job, findings, writer::address);
   }
 }

@@ -19,6 +19,10 @@ import org.wetmil.quantity.UnitSystem;
 /**
  * What came of filling one workbook.
  *
+ * @param input the workbook as it was named
+ * @param sha256 of the input
+ * @param customer the file for the customer, if the job has a price; null when none was asked for
+ * @param bid its lines as filled
  * @param rows bid lines read
  * @param filled of them, those with paint and hours
  * @param leftOut of those, the ones that Include keeps out of the totals
@@ -29,7 +33,11 @@ import org.wetmil.quantity.UnitSystem;
  * @param price the price, or what it lacks
  */
 public record FillReport(
+    Path input,
+    String sha256,
     Path output,
+    Path customer,
+    FilledBid bid,
     int rows,
     int filled,
     int leftOut,
@@ -44,13 +52,23 @@ public record FillReport(
   public record Located(Finding finding, String address) {}
 
   static FillReport of(
-      Path output, FilledJob job, List<Finding> findings, Function<Finding, String> address) {
+      Path input,
+      String sha256,
+      Path output,
+      Path customer,
+      FilledJob job,
+      List<Finding> findings,
+      Function<Finding, String> address) {
     FilledBid bid = job.filled();
     int rows = (int) bid.lines().count();
     int filled = (int) bid.lines().filter(FilledLine::isFilled).count();
     int counted = (int) bid.lines().filter(FilledLine::isCounted).count();
     return new FillReport(
+        input,
+        sha256,
         output,
+        customer,
+        bid,
         rows,
         filled,
         filled - counted,
@@ -60,6 +78,11 @@ public record FillReport(
         job.switching(),
         job.price(),
         bid.bid().system());
+  }
+
+  /** Whether a file for the customer was asked for and could not be made for want of a price. */
+  public boolean lacksCustomerCopy() {
+    return customer != null && price.price().isEmpty();
   }
 
   public int notFilled() {
@@ -74,7 +97,12 @@ public record FillReport(
   }
 
   /** Paint in the units of the job. */
-  public double paint(double gal) {
+  public double paint() {
+    return volume(paintGal);
+  }
+
+  /** A volume in the units of the job. */
+  public double volume(double gal) {
     return Quantity.VOLUME.shown(gal, system);
   }
 

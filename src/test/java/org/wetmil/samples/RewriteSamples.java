@@ -5,18 +5,25 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.wetmil.docs.ReadmeTables;
+import org.wetmil.jobs.TemplateJob;
+import org.wetmil.quantity.UnitSystem;
 
 /**
- * Writes the samples, their twins and the README's tables anew and prints what changed. Run by
- * hand; DEVELOPERS.md says how.
+ * Writes the templates, the samples, their twins and the README's tables anew and prints what
+ * changed. Run by hand; DEVELOPERS.md says how.
  */
 public final class RewriteSamples {
+  private static final Path TEMPLATES = Path.of("templates");
   private static final int SHOWN = 60;
 
   private RewriteSamples() {}
 
   public static void main(String[] args) throws IOException {
     ReadmeTables.main(args);
+    SpringMonth.write();
+    for (UnitSystem system : UnitSystem.values()) {
+      TemplateJob.write(TEMPLATES.resolve(TemplateJob.usualName(system)), system, true);
+    }
     Path folder = Files.createTempDirectory("twins");
     for (Samples sample : Samples.values()) {
       sample.write(folder);

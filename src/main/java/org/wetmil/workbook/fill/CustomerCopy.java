@@ -3,9 +3,6 @@ package org.wetmil.workbook.fill;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.time.ZoneOffset;
-import java.util.Date;
-import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -24,10 +21,8 @@ public final class CustomerCopy {
    * Writes the copy.
    *
    * @param job a job that has a price
-   * @param input the estimator's workbook, which stays as it is
    */
-  public static void write(
-      FilledJob job, FillStamp stamp, Path input, Path output, boolean overwrite) {
+  public static void write(FilledJob job, FillStamp stamp, Path output, boolean overwrite) {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       XSSFSheet sheet = workbook.createSheet("Bid");
       Look look = new Look(workbook);
@@ -37,9 +32,7 @@ public final class CustomerCopy {
       POIXMLProperties.CoreProperties properties = workbook.getProperties().getCoreProperties();
       properties.setTitle(job.filled().bid().job());
       properties.setCreator(job.filled().bid().catalogue().text(Setting.CONTRACTOR));
-      properties.setCreated(
-          Optional.of(Date.from(stamp.date().atStartOfDay(ZoneOffset.UTC).toInstant())));
-      NewWorkbook.write(input, output, overwrite, workbook);
+      NewWorkbook.write(workbook, output, overwrite);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

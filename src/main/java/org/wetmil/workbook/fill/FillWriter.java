@@ -6,7 +6,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
@@ -14,9 +17,10 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.copy.LightCopy;
+import org.wetmil.workbook.copy.Shaper;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
-import org.wetmil.workbook.read.SheetLayout;
+import org.wetmil.workbook.stream.CellRange;
 
 /** Writes a filled workbook: a copy of the estimator's, with filled columns and sheets of ours. */
 public final class FillWriter {
@@ -56,9 +60,33 @@ public final class FillWriter {
    * Writes the workbook; the input stays as it is, and the output is whole or absent.
    *
    * @param overwrite whether an older output may be replaced
+   * @param lastLook asked before the output is put in place; what it throws keeps it away
    */
-  public void write(Path input, Path output, boolean overwrite) {
-    LightCopy.write(input, output, overwrite, this::shape);
+  public void write(Path input, Path output, boolean overwrite, Runnable lastLook) {
+    LightCopy.write(input, output, overwrite, new FillShaper(lastLook));
+  }
+
+  private final class FillShaper implements Shaper {
+    private final Runnable lastLook;
+
+    private FillShaper(Runnable lastLook) {
+      this.lastLook = lastLook;
+    }
+
+    @Override
+    public List<SheetEdit> shape(XSSFWorkbook workbook) {
+      return FillWriter.this.shape(workbook);
+    }
+
+    @Override
+    public boolean hides(String name) {
+      return Marks.isHidden(name);
+    }
+
+    @Override
+    public void beforeItIsPublished() {
+      lastLook.run();
+    }
   }
 
   /** The cell that a finding is about, as in F12; empty when it is about none. */
@@ -93,15 +121,25 @@ public final class FillWriter {
     Marks.stamp(workbook, stamp);
 
     List<SheetEdit> edits = new ArrayList<>();
+    Set<String> notPlanned = new TreeSet<>(read.ourCells().keySet());
     for (SheetPlan plan : plans) {
-      BidSheetShape.shape(workbook.getSheet(plan.sheet()), plan, worst(plan));
-      RowCells cells = new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
-      SheetLayout layout = plan.layout();
-      edits.add(
-          new SheetEdit(
-              plan.sheet(), cells, (row, column) -> layout.ourColumns().contains(column)));
+      XSSFSheet sheet = workbook.getSheet(plan.sheet());
+      BidSheetShape.shape(sheet, plan, worst(plan));
+      ColumnHeadings headings = new ColumnHeadings(plan.system());
+      BidTables.grow(sheet, plan, headings, book);
+      RowCells cells =
+          new RowCells(plan, headings, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
+      edits.add(new SheetEdit(plan.sheet(), cells, earlier(plan.sheet())));
     }
+    plans.forEach(plan -> notPlanned.remove(plan.sheet()));
+    notPlanned.forEach(sheet -> edits.add(SheetEdit.dropping(sheet, earlier(sheet))));
     return edits;
+  }
+
+  /** The cells that an earlier fill wrote. */
+  private SheetEdit.CellTest earlier(String sheet) {
+    List<CellRange> ranges = read.ourCells().getOrDefault(sheet, List.of());
+    return (row, column) -> ranges.stream().anyMatch(range -> range.contains(row, column));
   }
 
   private List<Finding> worst(SheetPlan plan) {
@@ -114,11 +152,15 @@ public final class FillWriter {
   private void clear(XSSFWorkbook workbook) {
     Marks.clear(workbook, read.ourSheets());
     if (read.filledBefore()) {
-      workbook.forEach(
-          sheet -> {
-            Highlights.clear((XSSFSheet) sheet);
-            Notes.clear((XSSFSheet) sheet);
-          });
+      for (Sheet each : workbook) {
+        XSSFSheet sheet = (XSSFSheet) each;
+        Highlights.clear(sheet);
+        Notes.clear(sheet);
+        read.ourCells()
+            .getOrDefault(sheet.getSheetName(), List.of())
+            .forEach(
+                range -> new ColumnSpans(sheet).clear(range.firstColumn(), range.lastColumn()));
+      }
     }
   }
 }

@@ -51,7 +51,7 @@ final class HoursSheet {
     }
     rows.current().setHeightInPoints(Heights.HEADING_PT);
     for (SheetPlan plan : plans) {
-      plan.lines().forEach(line -> line(plan, line));
+      plan.placed().forEach(placed -> line(plan, placed));
     }
     JOB_ROWS.forEach(figure -> job(figure, hours.number(figure), places.get(figure)));
     int columns = HoursColumn.values().length;
@@ -62,8 +62,9 @@ final class HoursSheet {
     Pages.landscape(sheet, HoursColumn.ROOM_KEY.ordinal(), rows.number());
   }
 
-  private void line(SheetPlan plan, FilledLine line) {
-    SheetPlan.Block block = plan.blockOf(line.line().row() - 1);
+  private void line(SheetPlan plan, SheetPlan.Placed placed) {
+    FilledLine line = placed.line();
+    SheetPlan.Block block = placed.block();
     rows.row();
     for (HoursColumn column : HoursColumn.values()) {
       if (column.label() != null) {

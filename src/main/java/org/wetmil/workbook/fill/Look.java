@@ -28,6 +28,7 @@ public final class Look {
 
   public Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
+    DefaultStyles.ensure(workbook);
   }
 
   /** The heading of a column that Wetmil fills or of a list. */
@@ -40,6 +41,32 @@ public final class Look {
           style.setWrapText(true);
           style.setVerticalAlignment(VerticalAlignment.BOTTOM);
           edge(style);
+        });
+  }
+
+  /** The heading of a column that the estimator fills: ink on paper over a firm line. */
+  public XSSFCellStyle asked() {
+    return style(
+        "asked",
+        style -> {
+          style.setFont(font(true, 0, SLATE));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+          style.setBorderBottom(BorderStyle.MEDIUM);
+          style.setBottomBorderColor(new XSSFColor(SLATE));
+        });
+  }
+
+  /** A cell left for the estimator: paper, ruled. */
+  public XSSFCellStyle blank(boolean asText) {
+    return style(
+        "blank " + asText,
+        style -> {
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          edge(style);
+          if (asText) {
+            style.setDataFormat(workbook.createDataFormat().getFormat("@"));
+          }
         });
   }
 
@@ -284,6 +311,16 @@ public final class Look {
         "plain",
         style -> {
           style.setAlignment(HorizontalAlignment.RIGHT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A number or word of a column in which both stand. */
+  public XSSFCellStyle atLeft() {
+    return style(
+        "at left",
+        style -> {
+          style.setAlignment(HorizontalAlignment.LEFT);
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });
   }

@@ -58,14 +58,21 @@ public final class Marks {
           COLUMN + column.name().toLowerCase(Locale.ROOT) + (slot == 0 ? "" : "_" + (slot + 1)));
       name.setSheetIndex(sheet.getWorkbook().getSheetIndex(sheet));
       name.setRefersToFormula(
-          "%s!$%s$%d:$%s$%d"
-              .formatted(
-                  Texts.sheet(sheet.getSheetName()),
-                  letters,
-                  block.table().headingRow() + 1,
-                  letters,
-                  block.table().lastRow() + 1));
+          Texts.sheet(sheet.getSheetName())
+              + "!$"
+              + letters
+              + "$"
+              + (block.table().headingRow() + 1)
+              + ":$"
+              + letters
+              + "$"
+              + (block.table().lastRow() + 1));
     }
+  }
+
+  /** Whether a name is for this program alone; the names of figures serve the estimator too. */
+  static boolean isHidden(String name) {
+    return name.startsWith(COLUMN) || name.startsWith(SHEET);
   }
 
   /** Takes away the names and sheets of an earlier fill. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
@@ -18,13 +17,19 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.MissingResults;
 import org.wetmil.workbook.read.grid.OwnMarks;
 import org.wetmil.workbook.read.heading.HeadingFinder;
 import org.wetmil.workbook.read.heading.HeadingWords;
+import org.wetmil.workbook.read.stated.EstimatorTables;
 import org.wetmil.workbook.read.stated.OwnWords;
+import org.wetmil.workbook.read.stated.TableSheets;
+import org.wetmil.workbook.read.table.BidTable;
+import org.wetmil.workbook.read.table.RowKind;
+import org.wetmil.workbook.read.table.TableFinder;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -32,9 +37,6 @@ import org.wetmil.workbook.stream.SheetPart;
 public final class BidReader {
   /** Rows read of a sheet to see whether it is a bid; headings may be stacked at the last. */
   private static final int ROWS_TO_TELL = HeadingFinder.FIRST_ROWS + 5;
-
-  /** A sheet of this name describes openings; its headings look like those of a bid. */
-  private static final String OPENINGS = "Openings";
 
   private final Path file;
   private final PackageReader workbook;
@@ -95,6 +97,7 @@ public final class BidReader {
         results.stream().map(BidSheetReader.Result::layout).toList(),
         marks.filledBefore(),
         marks.sheets(),
+        grids.ours(),
         rows);
   }
 
@@ -105,13 +108,13 @@ public final class BidReader {
       if (marks.sheets().contains(sheet.name())) {
         continue;
       }
-      Optional<Tables> table = Tables.find(sheet.name());
+      Optional<Tables> table = TableSheets.find(sheet.name());
       if (OwnWords.isSheet(sheet.name())) {
         own.putAll(OwnWords.read(grids.whole(sheet)));
       } else if (table.isPresent()) {
         tables.add(table.get(), grids.whole(sheet));
         candidates.add(sheet);
-      } else if (!Names.key(sheet.name()).equals(Names.key(OPENINGS))) {
+      } else {
         candidates.add(sheet);
       }
     }
@@ -125,10 +128,11 @@ public final class BidReader {
     }
     Grid grid = grids.whole(sheet);
     List<Remark> found = new ArrayList<>();
-    TableFinder finder = new TableFinder(grid, workbook.tables(sheet), names, found);
+    TableFinder finder =
+        new TableFinder(grid, marks.withoutOurs(sheet, workbook.tables(sheet)), names, found);
     List<BidTable> all = finder.find(words);
     List<BidTable> bids = finder.bids(all);
-    if (Tables.find(sheet.name()).isPresent()) {
+    if (TableSheets.find(sheet.name()).isPresent()) {
       bids = bids.stream().filter(BidReader::isSurelyBid).toList();
     } else {
       seen.add(sheet.name(), all);
@@ -170,13 +174,13 @@ public final class BidReader {
                         sheet,
                         addresses.iterator().next(),
                         "",
-                        ("%d formula(s) have no stored result, from %s on. Open the workbook in"
+                        ("%s formula(s) have no stored result, from %s on. Open the workbook in"
                                 + " the spreadsheet program, save it once and run this again.")
                             .formatted(addresses.size(), addresses.iterator().next()))));
   }
 
   private String job() {
-    String name = file.getFileName().toString();
+    String name = FileName.of(file);
     int dot = name.lastIndexOf('.');
     String stem = dot > 0 ? name.substring(0, dot) : name;
     return tables.setting(Setting.JOB).orElse(stem);

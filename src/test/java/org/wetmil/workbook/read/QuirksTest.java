@@ -33,6 +33,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
@@ -43,6 +44,7 @@ import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.HandMade;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.read.table.RowKind;
 
 /** What estimators' workbooks really look like, one quirk at a time. */
 class QuirksTest {
@@ -240,18 +242,16 @@ class QuirksTest {
   }
 
   @Test
-  void ofTablesSideBySideTheLeftIsReadAndTheOtherSaidToBeLeftOut() {
+  void tablesSideBySideAreBothRead() {
     ReadWorkbook read =
         bid()
             .row("Room", "Surface", "Area", "Coating", null, "Second floor")
             .row("A", "walls", 90, "latex", null, "Room", "Surface", "Area", "Coating")
             .row("B", "walls", 91, "latex", null, "C", "walls", 92, "latex")
             .read(folder);
-    assertThat(numbers(read, AREA)).containsExactly(90.0, 91.0);
-    assertThat(read.bid().remarks())
-        .extracting("check", "address")
-        .contains(org.assertj.core.groups.Tuple.tuple("table-left-out", "F2"));
+    assertThat(numbers(read, AREA)).containsExactly(90.0, 91.0, 92.0);
     assertThat(read.layouts().get(0).tables().get(0).firstFreeColumn()).isEqualTo(9);
+    assertThat(read.layouts().get(0).tables().get(1).lineRows()).containsExactly(2);
   }
 
   @Test
@@ -495,7 +495,60 @@ class QuirksTest {
     assertThat(first(read).get(TIP).raw()).isEqualTo("1-02");
   }
 
+  @Test
+  void feetAndInchesMayStandInTwoColumns() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Length", null, "Height", null, "Coating")
+            .row(null, null, "ft", "in", "ft", "in")
+            .row("A", "walls", 12, 6, 9, null, "latex")
+            .row("B", "walls", 12, "6 1/2", null, 90, "latex")
+            .merge("C1:D1")
+            .merge("E1:F1")
+            .read(folder);
+    assertThat(numbers(read, LENGTH)).containsExactly(12.5, 12 + 6.5 / 12);
+    assertThat(numbers(read, HEIGHT)).containsExactly(9.0, 7.5);
+    assertThat(first(read).get(LENGTH).isLive()).isFalse();
+    assertThat(first(read).get(HEIGHT).isLive()).isTrue();
+    assertThat(checks(read)).isEmpty();
+  }
+
   // Headings that words do not settle
+
+  @Test
+  void areaIsTheRoomWhereItHoldsWords() {
+    ReadWorkbook read =
+        bid()
+            .row("Area", "Surface", "Length", "Height", "Coating")
+            .row("Lobby", "walls", 40, 9, "latex")
+            .row("Hall", "walls", 40, 9, "latex")
+            .read(folder);
+    assertThat(first(read).text(ROOM)).isEqualTo("Lobby");
+    assertThat(checks(read)).containsExactly("heading-read-as");
+  }
+
+  @Test
+  void aNumberAmongTheHeadingsDoesNotHideThem() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", 2024, "Length", "Height", "Coating")
+            .row("A", "walls", "x", 40, 9, "latex")
+            .read(folder);
+    assertThat(first(read).text(COATING)).isEqualTo("latex");
+  }
+
+  @Test
+  void tableSheetsMayHaveTheirOtherSpelling() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Area", "Coating")
+            .row("A", "walls", 90, "latex")
+            .sheet("Labor rates")
+            .row("Task", "Rate")
+            .row("dust only", 1500)
+            .read(folder);
+    assertThat(read.bid().catalogue().rate(org.wetmil.catalogue.Task.DUST)).isEqualTo(1500);
+  }
 
   @Test
   void anUnknownHeadingIsDecidedByTheNamesBelowIt() {
@@ -666,6 +719,30 @@ class QuirksTest {
     assertThat(line.number(LENGTH)).isEqualTo(40);
     assertThat(line.text(COATING)).isEqualTo("latex");
     assertThat(checks(read)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"40, 6, 1", "7, 8, 1"})
+  void filledColumnsKeepTheirPlaceUnlessSomethingStandsInTheirWay(
+      int noteColumn, int firstFree, int remarks) {
+    Object[] line = new Object[noteColumn + 1];
+    List.of("A", "walls", 90, "latex", "note").toArray(line);
+    line[6] = "ours";
+    line[noteColumn] = "a note";
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Area", "Coating", null, null, "Net area")
+            .row(line)
+            .with(
+                workbook -> {
+                  var name = workbook.createName();
+                  name.setSheetIndex(0);
+                  name.setNameName("wm_col_net_area");
+                  name.setRefersToFormula("Bid!$G$1:$G$2");
+                })
+            .read(folder);
+    assertThat(read.layouts().get(0).tables().get(0).firstFreeColumn()).isEqualTo(firstFree);
+    assertThat(checks(read)).hasSize(remarks).containsOnly("columns-moved");
   }
 
   // Rows

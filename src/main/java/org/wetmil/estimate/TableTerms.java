@@ -1,0 +1,70 @@
+package org.wetmil.estimate;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Coating;
+import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Row;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.Task;
+import org.wetmil.estimate.price.Containers;
+import org.wetmil.formula.Expr;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.UnitSystem;
+
+/**
+ * Figures of the tables as leaves of formulas, in the units of one family of sheets. Settings and
+ * rates stand in every line, so their leaves are made once.
+ */
+final class TableTerms {
+  private final Catalogue catalogue;
+  private final UnitSystem system;
+  private final UnitSystem basis;
+  private final Map<Setting, Expr> settings = new EnumMap<>(Setting.class);
+  private final Map<Task, Expr> rates = new EnumMap<>(Task.class);
+  private final Map<String, Containers> containers = new HashMap<>();
+
+  /**
+   * @param system the units of the sheets
+   * @param basis the units that Basis shows figures in
+   */
+  TableTerms(Catalogue catalogue, UnitSystem system, UnitSystem basis) {
+    this.catalogue = catalogue;
+    this.system = system;
+    this.basis = basis;
+  }
+
+  UnitSystem system() {
+    return system;
+  }
+
+  Expr entry(Row row, String heading) {
+    Entry entry = row.get(heading);
+    Quantity quantity = entry.quantity();
+    Expr cell = Expr.at(EntryPlace.of(row, heading), quantity.shown(entry.number(), basis));
+    return UnitFactor.scaled(
+        cell, UnitFactor.si(quantity, basis) / UnitFactor.si(quantity, system));
+  }
+
+  Expr setting(Setting setting) {
+    return settings.computeIfAbsent(setting, key -> entry(catalogue.row(key), "Value"));
+  }
+
+  Expr rate(Task task) {
+    return rates.computeIfAbsent(task, key -> entry(catalogue.row(key), "Rate"));
+  }
+
+  /** What a coating is bought in. */
+  Containers containers(Coating coating) {
+    return containers.computeIfAbsent(
+        coating.name(), name -> Containers.of(catalogue, coating, system));
+  }
+
+  /** A factor of the units, which Basis shows for its own family. */
+  Expr factor(UnitFactor factor) {
+    double value = factor.value(system);
+    return system == basis ? Expr.at(factor, value) : Expr.num(value);
+  }
+}
