@@ -236,12 +236,22 @@ public final class Look {
         });
   }
 
+  /** Words to be read while standing. */
+  XSSFCellStyle medium(boolean bold) {
+    return style(
+        "medium " + bold,
+        style -> {
+          style.setFont(font(bold, 2, null));
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
   /** A sentence with a line above and below. */
   XSSFCellStyle boxed() {
     return style(
         "boxed",
         style -> {
-          style.setFont(font(false, 3, null));
+          style.setFont(font(false, 2, null));
           style.setWrapText(true);
           style.setVerticalAlignment(VerticalAlignment.CENTER);
           style.setBorderTop(BorderStyle.THIN);
@@ -389,7 +399,8 @@ public final class Look {
     style.setRightBorderColor(line);
   }
 
+  /** A colour with the opacity that the schema asks for. */
   private static byte[] rgb(int red, int green, int blue) {
-    return new byte[] {(byte) red, (byte) green, (byte) blue};
+    return new byte[] {(byte) 0xFF, (byte) red, (byte) green, (byte) blue};
   }
 }
