@@ -325,6 +325,30 @@ public final class Look {
         });
   }
 
+  /** A number of which nothing is shown as a dash, so that the others stand out. */
+  public XSSFCellStyle sparse(int decimals) {
+    return style(
+        "sparse " + decimals,
+        style -> {
+          String code = "#,##0" + (decimals == 0 ? "" : "." + "0".repeat(decimals));
+          style.setDataFormat(workbook.createDataFormat().getFormat(code + ";-" + code + ";\"–\""));
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          style.setAlignment(HorizontalAlignment.RIGHT);
+        });
+  }
+
+  /** Words that stand to the right of a number. */
+  public XSSFCellStyle apart(boolean wrap) {
+    return style(
+        "apart " + wrap,
+        style -> {
+          style.setWrapText(wrap);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setIndention((short) 1);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
   /** A day, written so that every country reads it alike. */
   public XSSFCellStyle date() {
     return style(
