@@ -13,8 +13,7 @@ public record Difference(double mean, Interval interval, double chance) {
 
   public static Difference between(Sample first, Sample second) {
     double mean = first.mean() - second.mean();
-    if (first.weight() < Sample.FEWEST_FOR_INTERVAL
-        || second.weight() < Sample.FEWEST_FOR_INTERVAL) {
+    if (first.count() < Sample.FEWEST_FOR_INTERVAL || second.count() < Sample.FEWEST_FOR_INTERVAL) {
       return new Difference(mean, Interval.UNKNOWN, Double.NaN);
     }
     double one = first.meanVariance();
@@ -24,9 +23,7 @@ public record Difference(double mean, Interval interval, double chance) {
       return new Difference(mean, Interval.around(mean, 0), mean == 0 ? 1 : 0);
     }
     double freedom =
-        variance
-            * variance
-            / (one * one / (first.weight() - 1) + two * two / (second.weight() - 1));
+        variance * variance / (one * one / (first.count() - 1) + two * two / (second.count() - 1));
     double t = Math.abs(mean) / Math.sqrt(variance);
     return new Difference(
         mean,

@@ -17,7 +17,7 @@ public record OneWay(int groups, double freedomWithin, double within, double bet
   public static OneWay of(List<Sample> samples) {
     List<Sample> groups = samples.stream().filter(group -> group.weight() > 0).toList();
     double weight = groups.stream().mapToDouble(Sample::weight).sum();
-    double freedom = weight - groups.size();
+    double freedom = groups.stream().mapToDouble(Sample::count).sum() - groups.size();
     if (groups.size() < 2 || freedom <= 0) {
       return new OneWay(groups.size(), Math.max(0, freedom), Double.NaN, Double.NaN);
     }

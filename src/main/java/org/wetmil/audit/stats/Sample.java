@@ -7,8 +7,11 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /**
- * Numbers, each of which counts as so many observations: 1 when it is wholly about the matter, less
- * when only a part of it is. With all weights 1 every figure is the textbook one.
+ * Numbers of unequal weight. With all weights 1 every figure is the textbook one.
+ *
+ * <p>A number may weigh less because only a part of it is about the matter ({@link #ofParts}), or
+ * because it is less exact ({@link #ofPrecisions}). The mean is the same; the parts also amount to
+ * fewer observations.
  */
 public final class Sample {
   /** Fewest observations that get an interval (house rule). */
@@ -19,14 +22,16 @@ public final class Sample {
 
   private final double[] values;
   private final double[] weights;
+  private final double count;
   private final double weight;
   private final double mean;
   private final double squares;
 
-  private Sample(double[] values, double[] weights) {
+  private Sample(double[] values, double[] weights, double weight, double count) {
     this.values = values;
     this.weights = weights;
-    weight = Arrays.stream(weights).sum();
+    this.weight = weight;
+    this.count = count;
     mean = sum(i -> weights[i] * values[i]) / weight;
     squares = sum(i -> weights[i] * square(values[i] - mean));
   }
@@ -34,26 +39,31 @@ public final class Sample {
   public static Sample of(double... values) {
     double[] ones = new double[values.length];
     Arrays.fill(ones, 1);
-    return new Sample(values.clone(), ones);
+    return ofParts(values, ones);
   }
 
   /**
-   * @param weights how many observations each value counts as, above 0 and at most 1
+   * @param parts which part of an observation each value is, above 0 and at most 1
    */
-  public static Sample of(double[] values, double[] weights) {
-    if (values.length != weights.length) {
-      throw new IllegalArgumentException(
-          values.length + " values but " + weights.length + " weights");
-    }
-    return new Sample(values.clone(), weights.clone());
+  public static Sample ofParts(double[] values, double[] parts) {
+    double weight = Arrays.stream(parts).sum();
+    return new Sample(values.clone(), parts.clone(), weight, weight);
   }
 
-  /** How many numbers there are. */
-  public int size() {
-    return values.length;
+  /**
+   * @param precisions one over the variance of each value, as a share of that of the most exact
+   */
+  public static Sample ofPrecisions(double[] values, double[] precisions) {
+    double weight = Arrays.stream(precisions).sum();
+    return new Sample(values.clone(), precisions.clone(), weight, values.length);
   }
 
-  /** How many whole observations they amount to. */
+  /** How many observations the numbers amount to. */
+  public double count() {
+    return count;
+  }
+
+  /** Sum of the weights: how many whole or exact observations tell as much about the mean. */
   public double weight() {
     return weight;
   }
@@ -68,9 +78,11 @@ public final class Sample {
     return squares;
   }
 
-  /** Sample variance with weight - 1 degrees of freedom; NaN when there are none. */
+  /**
+   * Variance of a number of weight 1, with count - 1 degrees of freedom; NaN when there are none.
+   */
   public double variance() {
-    return weight > 1 ? squares / (weight - 1) : Double.NaN;
+    return count > 1 ? squares / (count - 1) : Double.NaN;
   }
 
   /** Square of the mean's standard error; NaN when it cannot be told. */
@@ -85,14 +97,14 @@ public final class Sample {
    * @return unknown under three observations
    */
   public Interval interval() {
-    if (weight < FEWEST_FOR_INTERVAL) {
+    if (count < FEWEST_FOR_INTERVAL) {
       return Interval.UNKNOWN;
     }
-    return Interval.around(mean, quantile(weight - 1) * Math.sqrt(meanVariance()));
+    return Interval.around(mean, quantile(count - 1) * Math.sqrt(meanVariance()));
   }
 
   /** The t that leaves 2.5 % on each side. */
-  static double quantile(double degreesOfFreedom) {
+  public static double quantile(double degreesOfFreedom) {
     return new TDistribution(null, degreesOfFreedom, QUANTILE_ACCURACY)
         .inverseCumulativeProbability((1 + Interval.CONFIDENCE) / 2);
   }

@@ -18,11 +18,20 @@ class StatisticsTest {
   @Test
   void numbersThatAreHalfAboutTheMatterCountAsHalf() {
     double[] halves = {0.5, 0.5, 0.5, 0.5};
-    Sample sample = Sample.of(new double[] {0.1, 0.2, 0.3, 0.4}, halves);
+    Sample sample = Sample.ofParts(new double[] {0.1, 0.2, 0.3, 0.4}, halves);
     assertThat(sample.weight()).isEqualTo(2);
     assertThat(sample.mean()).isCloseTo(0.25, within(1e-15));
     assertThat(sample.median()).isCloseTo(0.25, within(1e-15));
     assertThat(sample.interval().isKnown()).isFalse();
+  }
+
+  @Test
+  void lessExactNumbersStillCountAsWholeOnes() {
+    double[] halves = {0.5, 0.5, 0.5, 0.5};
+    Sample sample = Sample.ofPrecisions(new double[] {0.1, 0.2, 0.3, 0.4}, halves);
+    Sample whole = Sample.of(0.1, 0.2, 0.3, 0.4);
+    assertThat(sample.count()).isEqualTo(4);
+    assertThat(sample.interval().low()).isCloseTo(whole.interval().low(), within(1e-15));
   }
 
   @Test
