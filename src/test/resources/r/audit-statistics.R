@@ -32,6 +32,13 @@ put("difference", "low", welch$conf.int[1])
 put("difference", "high", welch$conf.int[2])
 put("difference", "chance", welch$p.value)
 
+# The same two numbers a unit: the paired test (t.test).
+u <- x[1:5]
+series("paired", "x", u)
+paired <- t.test(y, u, paired = TRUE)
+put("paired", "mean", mean(y - u))
+put("paired", "error", paired$stderr)
+
 # Outliers: modified z-scores; mad() with constant 1 is the plain median of the distances.
 score <- function(v) 0.6745 * abs(v - median(v)) / mad(v, constant = 1)
 v <- c(0.02, -0.05, 0.11, 0.07, 0.65, 0.01, -0.03, 0.09)

@@ -51,8 +51,7 @@ public record GroupRatio(
     ToDoubleFunction<Observation> within = one -> one.share(by, group);
     ToDoubleFunction<Observation> rest = one -> one.known(by) - one.share(by, group);
     List<Piece> pieces = Piece.of(observations, within);
-    Difference apart =
-        Difference.between(Piece.sample(pieces), Piece.sample(Piece.of(observations, rest)));
+    Difference apart = Piece.difference(pieces, Piece.of(observations, rest));
     return of(by, group, pieces, apart.chance());
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.wetmil.audit.past.Observation;
 import org.wetmil.audit.past.Observations;
+import org.wetmil.audit.stats.Difference;
 import org.wetmil.audit.stats.Sample;
 
 /**
@@ -43,5 +44,14 @@ record Piece(int bid, double estimated, double actual, double purity) {
     return Sample.ofParts(
         pieces.stream().mapToDouble(piece -> Math.log(piece.actual / piece.estimated)).toArray(),
         pieces.stream().mapToDouble(Piece::purity).toArray());
+  }
+
+  /** How the log ratios of two groups differ; a bid may have a part in both. */
+  static Difference difference(List<Piece> first, List<Piece> second) {
+    return Difference.between(sample(first), sample(second), bids(first), bids(second));
+  }
+
+  private static int[] bids(List<Piece> pieces) {
+    return pieces.stream().mapToInt(Piece::bid).toArray();
   }
 }

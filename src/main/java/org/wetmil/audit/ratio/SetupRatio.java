@@ -35,7 +35,7 @@ public record SetupRatio(
     ToDoubleFunction<Observation> fired = one -> one.fired().getOrDefault(check, 0.0);
     List<Piece> with = Piece.of(observations, fired);
     List<Piece> without = Piece.of(observations, one -> 1 - fired.applyAsDouble(one));
-    Difference difference = Difference.between(Piece.sample(with), Piece.sample(without));
+    Difference difference = Piece.difference(with, without);
     List<Long> counts =
         observations.bids().stream()
             .map(bid -> bid.lines().stream().filter(line -> line.fired().contains(check)).count())

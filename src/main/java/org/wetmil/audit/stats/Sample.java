@@ -90,6 +90,14 @@ public final class Sample {
     return variance() / weight;
   }
 
+  /** How far each number pulls the mean; their squares add up to its variance where all weigh 1. */
+  double[] pulls() {
+    double small = Math.sqrt(count / (count - 1));
+    return IntStream.range(0, values.length)
+        .mapToDouble(i -> small * weights[i] * (values[i] - mean) / weight)
+        .toArray();
+  }
+
   /**
    * 95 % interval of the mean by Student's t (derived; assumes independent, roughly normal
    * numbers).

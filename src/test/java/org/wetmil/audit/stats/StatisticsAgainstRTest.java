@@ -33,6 +33,25 @@ class StatisticsAgainstRTest {
   }
 
   @Test
+  void samplesOfTheSameUnitsScatterAsTheirPairsDo() {
+    Worked worked = Worked.example("paired");
+    int[] units = {0, 1, 2, 3, 4};
+    Difference difference =
+        Difference.between(
+            Sample.of(Worked.example("difference").series("y")),
+            Sample.of(worked.series("x")),
+            units,
+            units);
+    worked.check("mean", difference.mean());
+    // The t is that of half of Welch's degrees of freedom, so the error is compared by itself.
+    double half = (difference.interval().high() - difference.interval().low()) / 2;
+    double one = Sample.of(worked.series("x")).variance();
+    double two = Sample.of(Worked.example("difference").series("y")).variance();
+    double welch = 4 * Math.pow(one + two, 2) / (one * one + two * two);
+    worked.check("error", half / Sample.quantile(welch / 2));
+  }
+
+  @Test
   void anOutlierIsToldByItsModifiedScore() {
     Worked worked = Worked.example("outliers");
     double[] scores = Outliers.scores(worked.series("x"));
