@@ -32,7 +32,8 @@ public final class FillWriter {
   /**
    * @param findings in the order of the bid
    */
-  public FillWriter(ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
+  public FillWriter(
+      ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
     this.read = read;
     this.filled = filled;
     this.stamp = stamp;
@@ -87,7 +88,8 @@ public final class FillWriter {
     List<SheetEdit> edits = new ArrayList<>();
     for (SheetPlan plan : plans) {
       BidSheetShape.shape(workbook.getSheet(plan.sheet()), plan, worst(plan));
-      RowCells cells = new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
+      RowCells cells =
+          new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
       SheetLayout layout = plan.layout();
       edits.add(
           new SheetEdit(

@@ -15,16 +15,8 @@ final class FindingsSheet {
 
   static final List<String> HEADINGS =
       List.of(
-          "Severity",
-          "Check",
-          "Room",
-          "Surface",
-          "Finding",
-          "Measured",
-          "Limit",
-          "Why",
-          "What to do",
-          "Cell");
+          "Severity", "Check", "Room", "Surface", "Finding", "Measured", "Limit", "Why",
+          "What to do", "Cell");
   private static final int[] WIDTHS = {10, 24, 18, 16, 58, 18, 18, 44, 44, 16};
 
   private final XSSFSheet sheet;

@@ -79,7 +79,8 @@ final class HoursSheet {
       plan.lines().stream().filter(FilledLine::isFilled).forEach(line -> line(plan, line));
     }
     sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, rows.number() - 1, 0, Column.values().length - 1));
+    sheet.setAutoFilter(
+        new CellRangeAddress(0, rows.number() - 1, 0, Column.values().length - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     Pages.landscape(sheet, Column.values().length, rows.number());
   }
@@ -124,7 +125,8 @@ final class HoursSheet {
     }
   }
 
-  private static String filled(String at, SheetPlan.Block block, FilledColumn column, int row) {
+  private static String filled(
+      String at, SheetPlan.Block block, FilledColumn column, int row) {
     return at + new CellReference(row - 1, block.column(column), true, true).formatAsString();
   }
 }

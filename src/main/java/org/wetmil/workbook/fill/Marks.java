@@ -9,8 +9,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.estimate.FilledColumn;
 
 /**
- * What tells Wetmil's own columns and sheets in a workbook: a document property and names, which
- * follow when a sheet is renamed or columns move.
+ * What tells Wetmil's own columns and sheets in a workbook: a document property and names,
+ * which follow when a sheet is renamed or columns move.
  */
 public final class Marks {
   /** The custom document property of a filled workbook; its value is the version. */
