@@ -19,12 +19,16 @@ public final class Catalogue {
   private final Map<Tables, Table> tables;
   private final Map<String, List<Word>> otherWords;
   private final Row[] settings = new Row[Setting.values().length];
+  private final Entry[] values = new Entry[Setting.values().length];
   private final Row[] rates = new Row[Task.values().length];
   private final Shelf<Coating> coatings;
   private final Shelf<Surface> surfaces;
   private final Shelf<Sprayer> sprayers;
   private final Shelf<Condition> conditions;
   private final Shelf<Texture> textures;
+  private final Shelf<Shape> shapes;
+  private final Shelf<OpeningKind> openingKinds;
+  private final List<ListedOpening> openings;
   private final OnHand onHand;
   private final Map<String, BucketTest> tests = new HashMap<>();
 
@@ -33,7 +37,9 @@ public final class Catalogue {
     this.tables = tables;
     this.otherWords = otherWords;
     for (Setting setting : Setting.values()) {
-      settings[setting.ordinal()] = table(Tables.SETTINGS).get(setting.title());
+      Row row = table(Tables.SETTINGS).get(setting.title());
+      settings[setting.ordinal()] = row;
+      values[setting.ordinal()] = row.get("Value");
     }
     for (Task task : Task.values()) {
       rates[task.ordinal()] = table(Tables.LABOUR_RATES).get(task.title());
@@ -43,6 +49,9 @@ public final class Catalogue {
     sprayers = new Shelf<>(Tables.SPRAYERS, Sprayer::of);
     conditions = new Shelf<>(Tables.CONDITIONS, Condition::of);
     textures = new Shelf<>(Tables.TEXTURES, Texture::of);
+    shapes = new Shelf<>(Tables.SHAPES, Shape::of);
+    openingKinds = new Shelf<>(Tables.OPENING_KINDS, OpeningKind::of);
+    openings = rows(Tables.OPENINGS).stream().map(ListedOpening::of).toList();
     onHand = OnHand.of(this, problems);
     onHand
         .tests()
@@ -100,6 +109,21 @@ public final class Catalogue {
     return textures.look(name);
   }
 
+  /** A shape; of the two printed coefficients of a rolling shutter, the one that is set. */
+  public Lookup<Shape> shape(String name) {
+    boolean disputed = Names.key(name).equals("rolling shutter");
+    return shapes.look(disputed ? name + " " + text(Setting.ROLLING_SHUTTER) : name);
+  }
+
+  public Lookup<OpeningKind> openingKind(String name) {
+    return openingKinds.look(name);
+  }
+
+  /** Openings listed one by one, in the order of their sheet. */
+  public List<ListedOpening> openings() {
+    return openings;
+  }
+
   public List<Row> rows(Tables which) {
     return table(which).rows();
   }
@@ -109,7 +133,7 @@ public final class Catalogue {
   }
 
   public Entry entry(Setting setting) {
-    return row(setting).get("Value");
+    return values[setting.ordinal()];
   }
 
   /** A setting's number in the kept unit of its quantity; NaN when not stated. */
@@ -119,6 +143,11 @@ public final class Catalogue {
 
   public String text(Setting setting) {
     return entry(setting).text();
+  }
+
+  /** The values or words that a setting takes, in the kept unit of its quantity. */
+  public Range range(Setting setting) {
+    return Range.of(row(setting).text("Range"));
   }
 
   public Row row(Task task) {
@@ -200,7 +229,11 @@ public final class Catalogue {
     }
 
     Lookup<T> look(String name) {
-      return name.isEmpty() ? new Lookup.Blank<>() : known.computeIfAbsent(name, this::find);
+      if (name.isEmpty()) {
+        return new Lookup.Blank<>();
+      }
+      Lookup<T> before = known.get(name);
+      return before != null ? before : known.computeIfAbsent(name, this::find);
     }
 
     private Lookup<T> find(String name) {

@@ -172,6 +172,8 @@ final class Overlay {
           case SURFACES -> wantedOfSurface(entries.get(spec.index("Measured by")).text());
           case STOCK_TIPS -> List.of("Orifice from", "Orifice to");
           case TEXTURES -> List.of("Roughness");
+          case SHAPES -> List.of("Factor", "Counts");
+          case OPENING_KINDS -> List.of("Role");
           case CONDITIONS -> List.of("Preparation", "State");
           default -> List.of();
         };

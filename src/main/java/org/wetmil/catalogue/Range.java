@@ -13,7 +13,8 @@ public record Range(double low, double high, boolean whole, List<String> words) 
   static final Range ANY =
       new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, false, List.of());
 
-  static Range of(String text) {
+  /** Reads a range as the tables write it: 4..100, 1..6 whole, yes;no. */
+  public static Range of(String text) {
     String plain = text.strip();
     if (plain.isEmpty()) {
       return ANY;

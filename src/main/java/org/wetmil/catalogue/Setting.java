@@ -49,7 +49,29 @@ public enum Setting {
   SURFACE_TEMPERATURE("Surface temperature"),
   HUMIDITY("Humidity"),
   DEW_POINT_MARGIN("Dew point margin"),
-  CREW_LANGUAGE("Crew language");
+  CREW_LANGUAGE("Crew language"),
+  SHOW_MEASURING("Show measuring"),
+  ROLLING_SHUTTER("Rolling shutter"),
+  RUNNING_GIRTH("Running girth"),
+  CONTAINER_SIZES("Container sizes"),
+  CONTAINER_SIZES_METRIC("Container sizes metric"),
+  CURRENCY("Currency"),
+  LABOUR_RATE("Labour rate"),
+  BURDEN("Burden"),
+  SUNDRIES("Sundries"),
+  EQUIPMENT("Equipment"),
+  ACCESS("Access"),
+  TAX_ON_MATERIAL("Tax on material"),
+  OVERHEAD("Overhead"),
+  PROFIT("Profit"),
+  PROFIT_AS("Profit as"),
+  MINIMUM_CHARGE("Minimum charge"),
+  ROUNDING_STEP("Rounding step"),
+  PRICE_ASKED("Price asked"),
+  TAX_ON_PRICE("Tax on price"),
+  TAX_AS("Tax as"),
+  SMALLEST_AMOUNT("Smallest amount"),
+  VALIDITY("Validity days");
 
   private final String title;
 

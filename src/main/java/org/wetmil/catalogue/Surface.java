@@ -25,7 +25,8 @@ public record Surface(
     boolean hardware,
     boolean outdoors,
     boolean walls,
-    boolean ceiling) {
+    boolean ceiling,
+    boolean floor) {
 
   static Surface of(Row row) {
     return new Surface(
@@ -49,7 +50,8 @@ public record Surface(
         row.isYes("Hardware"),
         row.isYes("Outdoors"),
         row.text("Piece of").equals("walls"),
-        row.text("Piece of").equals("ceiling"));
+        row.text("Piece of").equals("ceiling"),
+        row.text("Piece of").equals("floor"));
   }
 
   private static double orOne(double value) {

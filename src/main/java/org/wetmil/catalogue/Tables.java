@@ -14,6 +14,9 @@ public enum Tables {
   BUCKET_TESTS("Bucket tests", "bucket-tests.csv"),
   TEXTURES("Textures", "textures.csv"),
   CONDITIONS("Conditions", "conditions.csv"),
+  OPENINGS("Openings", "openings.csv"),
+  OPENING_KINDS("Opening kinds", "opening-kinds.csv"),
+  SHAPES("Shapes", "shapes.csv"),
   LABOUR_RATES("Labour rates", "labour-rates.csv"),
   SETTINGS("Settings", "settings.csv");
 
@@ -36,7 +39,10 @@ public enum Tables {
 
   /** Whether a later row of the same name stands beside an earlier one instead of replacing it. */
   boolean isList() {
-    return this == TIPS_ON_HAND || this == GUARDS_ON_HAND || this == BUCKET_TESTS;
+    return this == TIPS_ON_HAND
+        || this == GUARDS_ON_HAND
+        || this == BUCKET_TESTS
+        || this == OPENINGS;
   }
 
   /** The table that a sheet of this name states; sheet names match as other names do. */

@@ -12,13 +12,19 @@ import org.wetmil.estimate.FilledBid;
 public final class Checks {
   public static final List<Check> ALL =
       Stream.of(
+              ReaderChecks.ALL,
               ReadingChecks.ALL,
               NameChecks.ALL,
+              SheetChecks.ALL,
               AreaChecks.ALL,
               CoatChecks.ALL,
               TipChecks.ALL,
+              OnHandChecks.ALL,
               FilmChecks.ALL,
-              PressureChecks.ALL)
+              PressureChecks.ALL,
+              PumpChecks.ALL,
+              PaintChecks.ALL,
+              SafetyChecks.ALL)
           .flatMap(List::stream)
           .toList();
 
@@ -40,6 +46,7 @@ public final class Checks {
    * sheet and then row by row, last about the estimator's table sheets.
    */
   public static List<Finding> run(FilledBid bid) {
+    bid.bid().remarks().forEach(remark -> get(remark.check()));
     List<Finding> findings = new ArrayList<>();
     Line.all(bid).forEach(line -> look(line, findings));
     for (Check check : ALL) {

@@ -1,10 +1,15 @@
 package org.wetmil.checks;
 
 import static org.wetmil.estimate.InputColumn.COATS;
+import static org.wetmil.estimate.InputColumn.SPECIFIED_FILM;
 
 import java.util.List;
 import java.util.Optional;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.estimate.CoatPlan;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.InputValue;
+import org.wetmil.quantity.Quantity;
 
 /** Coats and the film that they build. */
 final class CoatChecks {
@@ -18,7 +23,51 @@ final class CoatChecks {
               Kind.HOUSE,
               "coats are whole, from 1 to 99",
               "Type whole coats, or empty the cell to have them taken from the film.",
-              Rule.ofLine(CoatChecks::notWhole)));
+              Rule.ofLine(CoatChecks::notWhole)),
+          new Check(
+              "coats-too-few",
+              Severity.WARNING,
+              "The coats are too few for the specified film",
+              "A film that is forced into fewer coats runs; held to what a coat takes, it is thin.",
+              Kind.HOUSE,
+              "setting Working maximum and the coating's greatest wet film",
+              "Plan the coats named, or a coating of more solids.",
+              Rule.ofLine(CoatChecks::tooFew)),
+          new Check(
+              "coat-raised",
+              Severity.NOTE,
+              "Each coat is raised to the least that the coating takes",
+              "A coat under its least wet film does not close, so that more is laid than specified.",
+              Kind.HOUSE,
+              "the coating's least wet film; its data sheet wins",
+              "Plan fewer coats, or accept the film named.",
+              Rule.ofLine(CoatChecks::raised)),
+          new Check(
+              "dry-film-outside",
+              Severity.WARNING,
+              "The total dry film is outside the specification",
+              "A film outside the specification can be refused.",
+              Kind.PUBLISHED,
+              "coating practice standard of 2012 as quoted by others: 80 to 120 % of a single value",
+              "Change the coats, the coating or the tip.",
+              Rule.ofLine(CoatChecks::outside)),
+          new Check(
+              "dry-film-under",
+              Severity.NOTE,
+              "The total dry film is somewhat under the specified value",
+              "It is within what is usually accepted, but an inspector may take the value as a least.",
+              Kind.PUBLISHED,
+              "coating practice standards as quoted by others: 2004 the value, 2012 80 % of it",
+              "Ask whether the value is a least or an average.",
+              Rule.ofLine(CoatChecks::under)));
+
+  /** Shares of a single value between which a film is accepted (published, second hand). */
+  private static final double LEAST_OF_VALUE = 0.8;
+
+  private static final double MOST_OF_VALUE = 1.2;
+
+  /** What two ways of computing one film may differ by. */
+  private static final double ROUNDING = 1e-9;
 
   private CoatChecks() {}
 
@@ -36,5 +85,99 @@ final class CoatChecks {
         "whole, 1 to 99",
         "%s coats is not a whole number from 1 to 99%s; type whole coats."
             .formatted(measured, taken));
+  }
+
+  private static Optional<Fault> tooFew(Line line) {
+    if (!line.isSetUp() || !line.has(SPECIFIED_FILM)) {
+      return Optional.empty();
+    }
+    int wanted = CoatPlan.wanted(line.work(), line.catalogue(), line.cell(SPECIFIED_FILM).number());
+    int coats = line.filled().coats().coats();
+    return coats >= wanted
+        ? Optional.empty()
+        : line.found(
+            COATS,
+            Integer.toString(coats),
+            Integer.toString(wanted),
+            "%d %s of %s cannot build %s dry without running; plan %d."
+                .formatted(
+                    coats,
+                    coats == 1 ? "coat" : "coats",
+                    line.coating().name(),
+                    line.say(Quantity.FILM, line.cell(SPECIFIED_FILM).number()),
+                    wanted));
+  }
+
+  private static Optional<Fault> raised(Line line) {
+    if (!line.isSetUp() || outside(line).isPresent()) {
+      return Optional.empty();
+    }
+    double least = line.coating().wetMinMil();
+    double wanted = line.filled().coats().wantedMil();
+    if (!(wanted < least * (1 - ROUNDING))) {
+      return Optional.empty();
+    }
+    Say.Pair said = line.pair(Quantity.FILM, wanted, least);
+    return line.found(
+        SPECIFIED_FILM,
+        said.measured(),
+        said.limit(),
+        "%s wet a coat is under the %s that %s needs, so the coats build %s dry; plan fewer coats."
+            .formatted(said.measured(), said.limit(), line.coating().name(), dry(line)));
+  }
+
+  private static String dry(Line line) {
+    return line.say(Quantity.FILM, line.filled().base(FilledColumn.DRY_FILM));
+  }
+
+  /** The accepted film: a range as specified, or 80 to 120 % of a single value. */
+  private record Accepted(double leastMil, double mostMil) {
+    static Accepted of(InputValue specified) {
+      return specified.low() < specified.high()
+          ? new Accepted(specified.low(), specified.high())
+          : new Accepted(LEAST_OF_VALUE * specified.number(), MOST_OF_VALUE * specified.number());
+    }
+  }
+
+  private static Optional<Fault> outside(Line line) {
+    if (!line.isSetUp() || !line.has(SPECIFIED_FILM)) {
+      return Optional.empty();
+    }
+    Accepted accepted = Accepted.of(line.cell(SPECIFIED_FILM));
+    double dryMil = line.filled().base(FilledColumn.DRY_FILM);
+    boolean low = dryMil < accepted.leastMil() * (1 - ROUNDING);
+    boolean high = dryMil > accepted.mostMil() * (1 + ROUNDING);
+    // too few coats are said once, under Coats
+    if (!(low || high) || (low && tooFew(line).isPresent())) {
+      return Optional.empty();
+    }
+    Say.Pair said =
+        line.pair(Quantity.FILM, dryMil, low ? accepted.leastMil() : accepted.mostMil());
+    return line.found(
+        SPECIFIED_FILM,
+        said.measured(),
+        line.range(Quantity.FILM, accepted.leastMil(), accepted.mostMil()),
+        "The coats build %s dry, %s the %s accepted; change the coats, the coating or the tip."
+            .formatted(said.measured(), low ? "under" : "over", said.limit()));
+  }
+
+  private static Optional<Fault> under(Line line) {
+    if (!line.isSetUp() || !line.has(SPECIFIED_FILM)) {
+      return Optional.empty();
+    }
+    InputValue specified = line.cell(SPECIFIED_FILM);
+    double dryMil = line.filled().base(FilledColumn.DRY_FILM);
+    if (specified.low() < specified.high()
+        || !(dryMil < specified.number() * (1 - ROUNDING))
+        || dryMil < LEAST_OF_VALUE * specified.number() * (1 - ROUNDING)) {
+      return Optional.empty();
+    }
+    Say.Pair said = line.pair(Quantity.FILM, dryMil, specified.number());
+    return line.found(
+        SPECIFIED_FILM,
+        said.measured(),
+        said.limit(),
+        "The coats build %s dry on average, under the %s specified; ask whether that is a least."
+            .formatted(said.measured(), said.limit()));
   }
 }

@@ -16,7 +16,7 @@ record Fault(
 
   /** About the whole job. */
   static Fault ofJob(String measured, String limit, String message) {
-    return at(new Spot("", 0, null, ""), measured, limit, message);
+    return at(Spot.JOB, measured, limit, message);
   }
 
   /** About a sheet, or a cell of a table sheet. */

@@ -54,6 +54,7 @@ final class FilmChecks {
               Rule.ofLine(
                   line ->
                       line.recommended()
+                          .filter(setup -> line.isMeasured())
                           .filter(setup -> !setup.inside() && setup.gun().flowGpm() > 0)
                           .map(setup -> outOfReach(line, setup)))));
 
@@ -80,11 +81,12 @@ final class FilmChecks {
         TIP,
         said.measured(),
         said.limit(),
-        "%s lays %s wet at %s, %s %s that %s %s in one coat%s"
+        "%s lays %s wet even at %s (the target takes %s), %s %s that %s %s in one coat%s"
             .formatted(
                 setup.tip().code(),
                 said.measured(),
                 line.say(Quantity.GUN_SPEED, setup.speedInPerS()),
+                line.say(Quantity.GUN_SPEED, wantedInPerS(line, setup)),
                 beyond,
                 said.limit(),
                 line.coating().name(),
@@ -92,21 +94,25 @@ final class FilmChecks {
                 line.instead()));
   }
 
+  /** The pace that would lay the target. */
+  private static double wantedInPerS(Line line, Setup setup) {
+    return Film.speedInPerS(
+        setup.gun().flowGpm(),
+        line.surface().stick(),
+        line.filled().coats().targetMil(),
+        setup.fanIn(),
+        line.filled().stroke().overlap());
+  }
+
+  /** A pace out of the band whose film is still inside; a film outside says its pace itself. */
   private static Optional<Fault> pace(Line line, Setup setup) {
     Stroke stroke = line.filled().stroke();
     double targetMil = line.filled().coats().targetMil();
     double off = Math.abs(Math.log(setup.wetMil() / targetMil));
-    if (off <= line.setting(Setting.FINE_STEP)) {
+    if (!setup.inside() || off <= line.setting(Setting.FINE_STEP)) {
       return Optional.empty();
     }
-    double wanted =
-        Film.speedInPerS(
-            setup.gun().flowGpm(),
-            line.surface().stick(),
-            targetMil,
-            setup.fanIn(),
-            stroke.overlap());
-    String measured = line.say(Quantity.GUN_SPEED, wanted);
+    String measured = line.say(Quantity.GUN_SPEED, wantedInPerS(line, setup));
     String limit = line.range(Quantity.GUN_SPEED, stroke.slowestInPerS(), stroke.fastestInPerS());
     return line.found(
         TIP,

@@ -1,7 +1,11 @@
 package org.wetmil.checks;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
@@ -22,6 +26,12 @@ record Line(Catalogue catalogue, FilledLine filled) {
 
   static Stream<Line> all(FilledBid bid) {
     return bid.lines().map(filled -> new Line(bid.bid().catalogue(), filled));
+  }
+
+  /** Lets only the first line of each key pass; for a stream in order. */
+  static Predicate<Line> firstOf(Function<Line, Object> key) {
+    Set<Object> seen = new HashSet<>();
+    return line -> seen.add(key.apply(line));
   }
 
   Work work() {
@@ -68,14 +78,24 @@ record Line(Catalogue catalogue, FilledLine filled) {
     return filled.isSetUp();
   }
 
+  /** Whether the figures of a tip rest on no dimension that is missing. */
+  boolean isMeasured() {
+    return isSetUp() && (filled.area().isKnown() || !Double.isNaN(filled.stroke().widthIn()));
+  }
+
   /** The planned tip at work; empty without one, or when nothing comes out of it. */
   Optional<Setup> planned() {
     return Optional.ofNullable(filled.planned()).filter(setup -> setup.gun().flowGpm() > 0);
   }
 
-  /** The planned tip at work, unless it is the recommended one and judged as that. */
+  /**
+   * The planned tip at work, unless it is the recommended one and judged as that, or there is no
+   * judging it for want of a dimension.
+   */
   Optional<Setup> plannedOther() {
-    return planned().filter(setup -> !setup.tip().equals(filled.recommended().tip()));
+    return planned()
+        .filter(setup -> isMeasured())
+        .filter(setup -> !setup.tip().equals(filled.recommended().tip()));
   }
 
   /** The recommended tip at work; empty when no tip serves. */

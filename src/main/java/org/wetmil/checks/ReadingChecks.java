@@ -207,7 +207,7 @@ final class ReadingChecks {
         .map(
             sheet ->
                 Fault.at(
-                    new Spot(sheet.sheet().name(), 0, null, ""),
+                    Spot.ofSheet(sheet.sheet().name()),
                     "0 of " + sheet.lines().size() + " lines",
                     "at least 1",
                     "No line of this sheet could be computed (0 of %d lines); mend them as their findings say."

@@ -6,17 +6,14 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.wetmil.estimate.FilledBid;
 
-/** How a check looks: at each line by itself, at the bid as a whole, or at what the reader saw. */
+/** How a check looks: at each line by itself, or at the bid as a whole. */
 public sealed interface Rule {
 
   /** Looks at one line and needs no other. */
   record OfLine(Function<Line, List<Fault>> look) implements Rule {}
 
-  /** Looks at lines together, at the settings or at the tables. */
+  /** Looks at lines together, at the settings, the tables or what the reader saw. */
   record OfBid(Function<FilledBid, Stream<Fault>> look) implements Rule {}
-
-  /** Passes on what the reader of the workbook saw under the id of the check. */
-  record OfReader() implements Rule {}
 
   /** A rule that finds at most one fault in a line. */
   static Rule ofLine(Function<Line, Optional<Fault>> look) {

@@ -1,5 +1,7 @@
 package org.wetmil.checks;
 
+import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Origin;
 import org.wetmil.estimate.InputColumn;
 
 /**
@@ -10,4 +12,19 @@ import org.wetmil.estimate.InputColumn;
  * @param column the input column of that line; null when it is about the line as a whole
  * @param address a cell of a table sheet, as in C4; empty otherwise
  */
-public record Spot(String sheet, int row, InputColumn column, String address) {}
+public record Spot(String sheet, int row, InputColumn column, String address) {
+  /** About the whole job. */
+  static final Spot JOB = new Spot("", 0, null, "");
+
+  /** Where the estimator stated a figure of the tables; the job where it is not theirs. */
+  static Spot of(Entry entry) {
+    return entry.origin() instanceof Origin.Cell cell
+        ? new Spot(cell.sheet(), 0, null, cell.address())
+        : JOB;
+  }
+
+  /** About a sheet as a whole. */
+  static Spot ofSheet(String sheet) {
+    return new Spot(sheet, 0, null, "");
+  }
+}

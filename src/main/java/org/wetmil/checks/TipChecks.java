@@ -109,7 +109,7 @@ final class TipChecks {
 
   private static Optional<Fault> finerFilter(Line line) {
     return line.recommended()
-        .filter(Setup::belowUsual)
+        .filter(setup -> line.isMeasured() && setup.belowUsual())
         .map(
             setup -> {
               String measured = line.say(Quantity.ORIFICE, setup.tip().orificeThou());
@@ -151,7 +151,7 @@ final class TipChecks {
               setup ->
                   wide(line, planned, setup.fanIn(), "that suits work " + work(line, widthIn)));
     }
-    if (planned.fanIn() > widthIn) {
+    if (!line.filled().stroke().isInside(planned.fanIn())) {
       return Optional.of(wide(line, planned, widthIn, "of the work"));
     }
     int widest = line.surface().widestFanDigit();

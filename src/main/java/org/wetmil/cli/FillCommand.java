@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
 /** {@code wetmil fill}: bid workbooks in, filled workbooks out. */
 @Command(
     name = "fill",
-    description = "Fills bid workbooks with tips, coats, film, paint and labour, beside each input.")
+    description =
+        "Fills bid workbooks with tips, coats, film, paint and labour, beside each input.")
 final class FillCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
     description = "Fills spray-painting bid workbooks: Excel in, Excel out.",
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
-    subcommands = {FillCommand.class},
+    subcommands = {FillCommand.class, ChecksCommand.class, TemplateCommand.class},
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {
 
@@ -27,10 +27,13 @@ public final class WetmilCommand implements Runnable {
    *     or output that cannot be used, 4 a fault of the program
    */
   public static int execute(String... args) {
+    return commandLine().execute(args);
+  }
+
+  static CommandLine commandLine() {
     return new CommandLine(new WetmilCommand())
         .setCaseInsensitiveEnumValuesAllowed(true)
-        .setExecutionExceptionHandler(WetmilCommand::fail)
-        .execute(args);
+        .setExecutionExceptionHandler(WetmilCommand::fail);
   }
 
   private static int fail(

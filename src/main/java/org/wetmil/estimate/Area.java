@@ -2,47 +2,132 @@ package org.wetmil.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.MeasuredBy;
 import org.wetmil.catalogue.Narrowest;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.Shape;
 import org.wetmil.formula.Expr;
+import org.wetmil.measure.MeasuringRule;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.UnitSystem;
 
 /**
  * The area of a line, as formulas in the units of its sheet.
  *
  * @param gross before openings; null when an input is missing
- * @param net what is painted once; null when an input is missing
+ * @param deducted what openings take off; null when an input is missing
+ * @param added reveals and the like; null when an input is missing
+ * @param net what is painted once, gross - deducted + added and at least 0; null when an input is
+ *     missing
  * @param byDimensions gross area from the dimensions alone, in the sheet's unit; NaN when they do
  *     not make one
  * @param missing inputs that would make an area; empty when there is one
  * @param narrowestIn narrowest dimension of the work in inches; NaN when not known
+ * @param listed openings listed for this line, with what the rule made of each
+ * @param lump whether the line states a lump area of openings that comes off as it stands, although
+ *     the rule would want the size of each
+ * @param shape the shape whose factor the area takes, by the line's word or by the rule; null when
+ *     the surface's own factor holds
+ * @param running length that the rule measures this narrow work by; null for all other work
  */
 public record Area(
-    Expr gross, Expr net, double byDimensions, List<InputColumn> missing, double narrowestIn) {
+    Expr gross,
+    Expr deducted,
+    Expr added,
+    Expr net,
+    double byDimensions,
+    List<InputColumn> missing,
+    double narrowestIn,
+    List<Openings.Placed> listed,
+    boolean lump,
+    Shape shape,
+    Expr running) {
 
-  static Area of(Work work, Terms terms, boolean deductOpenings) {
+  /** A last bit of a double must not take a girth over a limit (house). */
+  private static final double ROUNDING_IN = 1e-9;
+
+  static Area of(Work work, Terms terms, Catalogue catalogue, Openings openings) {
     BidLine line = work.line();
     List<InputColumn> missing = new ArrayList<>();
-    Expr measured = measured(work, terms, missing);
+    Shaped shaped = Shaped.of(work, terms, catalogue, openings.rule());
+    Expr measured = measured(work, terms, shaped, missing);
     double byDimensions = missing.isEmpty() ? measured.value() : Double.NaN;
     boolean stated = line.has(InputColumn.AREA);
     if (!stated && !missing.isEmpty()) {
-      return new Area(null, null, byDimensions, List.copyOf(missing), narrowest(work));
+      return new Area(
+          null,
+          null,
+          null,
+          null,
+          byDimensions,
+          List.copyOf(missing),
+          narrowest(work),
+          openings.of(line),
+          false,
+          shaped.shape(),
+          null);
     }
-    Expr gross = stated ? terms.input(InputColumn.AREA) : measured;
-    Expr net =
-        deductOpenings && line.has(InputColumn.OPENINGS)
-            ? Expr.max(Expr.num(0), gross.minus(terms.input(InputColumn.OPENINGS)))
-            : gross;
-    return new Area(gross, net, byDimensions, List.of(), narrowest(work));
+    MeasuringRule rule = openings.rule();
+    boolean lumped = line.has(InputColumn.OPENINGS) && rule != MeasuringRule.SOLID;
+    Expr gross = stated ? shaped.flat(terms.input(InputColumn.AREA)) : measured;
+    List<Openings.Placed> listed = openings.of(line);
+    List<Expr> off = new ArrayList<>();
+    if (lumped) {
+      off.add(terms.input(InputColumn.OPENINGS));
+    }
+    UnitSystem system = terms.system();
+    double taken = listed.stream().mapToDouble(each -> each.deducted(system)).sum();
+    if (taken > 0) {
+      off.add(shaped.sheet(Expr.num(taken), stated));
+    }
+    Expr added = Expr.num(listed.stream().mapToDouble(each -> each.added(system)).sum());
+    Expr net = gross;
+    for (Expr each : off) {
+      net = net.minus(each);
+    }
+    net = added.value() > 0 ? net.plus(added) : net;
+    return new Area(
+        gross,
+        off.isEmpty() ? Expr.num(0) : off.size() == 1 ? off.get(0) : new Expr.Sum(off),
+        added,
+        off.isEmpty() ? net : Expr.max(Expr.num(0), net),
+        byDimensions,
+        List.of(),
+        narrowest(work),
+        listed,
+        lumped && rule.goesBySize(),
+        shaped.shape(),
+        running(work, terms, catalogue, rule));
   }
 
   public boolean isKnown() {
     return net != null;
   }
 
+  /** Gross - deducted + added in the sheet's unit, also where that is under 0. */
+  public double balance() {
+    return gross.value() - deducted.value() + added.value();
+  }
+
+  /** Narrow work is measured in running length under the Indian standard (second hand). */
+  private static Expr running(Work work, Terms terms, Catalogue catalogue, MeasuringRule rule) {
+    boolean narrow =
+        rule == MeasuringRule.IS_1200_13
+            && Openings.isByLength(work.surface())
+            && work.girthIn() <= catalogue.number(Setting.RUNNING_GIRTH) + ROUNDING_IN
+            && work.line().has(InputColumn.LENGTH);
+    if (!narrow) {
+      return null;
+    }
+    Expr length = terms.input(InputColumn.LENGTH);
+    return work.line().has(InputColumn.COUNT)
+        ? terms.input(InputColumn.COUNT).times(length)
+        : length;
+  }
+
   /** Gross area from the dimensions, in the order in which the trade multiplies them. */
-  private static Expr measured(Work work, Terms terms, List<InputColumn> missing) {
+  private static Expr measured(Work work, Terms terms, Shaped shaped, List<InputColumn> missing) {
     Need need = new Need(work.line(), terms, missing);
     double length = UnitFactor.si(Quantity.LENGTH, terms.system());
     double area = UnitFactor.si(Quantity.AREA, terms.system());
@@ -56,25 +141,27 @@ public record Area(
             work.line().has(InputColumn.WIDTH)
                 ? Expr.num(2).times(long_.plus(terms.input(InputColumn.WIDTH)))
                 : long_;
-        yield pieces(work, terms, UnitFactor.scaled(round.times(high), lengths));
+        yield pieces(work, terms, shaped, UnitFactor.scaled(round.times(high), lengths));
       }
       case LENGTH_X_WIDTH ->
           pieces(
               work,
               terms,
+              shaped,
               UnitFactor.scaled(
                   need.input(InputColumn.LENGTH).times(need.input(InputColumn.WIDTH)), lengths));
       case LENGTH_X_HEIGHT ->
           pieces(
               work,
               terms,
+              shaped,
               UnitFactor.scaled(
                   need.input(InputColumn.LENGTH).times(need.input(InputColumn.HEIGHT)), lengths));
       case TRIANGLE -> {
         InputColumn base =
             work.line().has(InputColumn.WIDTH) ? InputColumn.WIDTH : InputColumn.LENGTH;
         Expr box = need.input(base).times(need.input(InputColumn.HEIGHT)).over(Expr.num(2));
-        yield pieces(work, terms, UnitFactor.scaled(box, lengths));
+        yield pieces(work, terms, shaped, UnitFactor.scaled(box, lengths));
       }
       case LENGTH_X_GIRTH, COUNT_X_LENGTH_X_GIRTH -> {
         boolean unitLength = !Double.isNaN(work.surface().unitLengthFt());
@@ -85,11 +172,12 @@ public record Area(
         if (unitLength) {
           need.input(InputColumn.COUNT);
         }
-        yield pieces(work, terms, UnitFactor.scaled(long_.times(girth(work, need)), girths));
+        yield pieces(
+            work, terms, shaped, UnitFactor.scaled(long_.times(girth(work, need)), girths));
       }
       case COUNT_X_UNIT, COUNT_X_SIZE -> {
         need.input(InputColumn.COUNT);
-        yield pieces(work, terms, onePiece(work, terms, lengths));
+        yield pieces(work, terms, shaped, onePiece(work, terms, lengths));
       }
     };
   }
@@ -114,17 +202,12 @@ public record Area(
   }
 
   /** Count, faces and shape factor, as far as they are stated. */
-  private static Expr pieces(Work work, Terms terms, Expr one) {
+  private static Expr pieces(Work work, Terms terms, Shaped shaped, Expr one) {
     Expr all = one;
     if (work.line().has(InputColumn.COUNT)) {
       all = terms.input(InputColumn.COUNT).times(all);
     }
-    for (String heading : List.of("Faces", "Factor")) {
-      if (work.surface().row().get(heading).isStated()) {
-        all = all.times(terms.entry(work.surface().row(), heading));
-      }
-    }
-    return all;
+    return shaped.all(all);
   }
 
   private static double narrowest(Work work) {

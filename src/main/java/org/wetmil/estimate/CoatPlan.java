@@ -61,7 +61,7 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
    * the working maximum is the lesser of the coating's greatest wet film and 1.25 x its target
    * (house).
    */
-  static int wanted(Work work, Catalogue catalogue, double totalDryMil) {
+  public static int wanted(Work work, Catalogue catalogue, double totalDryMil) {
     Coating coating = work.coating();
     double workingMil =
         Math.min(

@@ -1,58 +1,68 @@
 package org.wetmil.estimate;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
+import org.wetmil.quantity.UnitSystem;
 
 /** Fills bid lines: area, coats, tip, pace, film, paint and hours, in that order. */
 public final class Estimator {
   private final Bid bid;
   private final Catalogue catalogue;
   private final boolean followsPlanned;
-  private final boolean deductsOpenings;
-  private final Map<FlowKey, GunFlow> flows = new ConcurrentHashMap<>();
+  private final List<List<Work>> works;
+  private final Openings openings;
+  private final Map<UnitSystem, TableTerms> tables = new EnumMap<>(UnitSystem.class);
+  private final Map<FlowKey, GunFlow> flows = new HashMap<>();
 
   /** What the flow at the gun depends on besides the orifice. */
   private record FlowKey(String coating, double thinner, Pressure pressure, String sprayer) {}
 
   /** A line on its way: what is wanted before its room can be judged. */
-  private record Draft(Work work, Terms terms, Area area) {
-    boolean isCounted() {
-      return area != null && area.isKnown() && work.coating() != null && work.isIncluded();
-    }
-  }
+  private record Draft(Work work, Terms terms, Area area, Rooms.Room room) {}
 
   private Estimator(Bid bid) {
     this.bid = bid;
     this.catalogue = bid.catalogue();
     this.followsPlanned = catalogue.text(Setting.FIGURES_FOLLOW).equals("Planned");
-    this.deductsOpenings = !catalogue.text(Setting.MEASURING_RULE).equals("Solid");
+    for (UnitSystem system : UnitSystem.values()) {
+      tables.put(system, new TableTerms(catalogue, system, bid.system()));
+    }
+    this.works =
+        bid.sheets().stream()
+            .map(sheet -> sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList())
+            .toList();
+    this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
 
   /** Fills every line of a bid. */
   public static FilledBid fill(Bid bid) {
     Estimator estimator = new Estimator(bid);
-    return new FilledBid(bid, bid.sheets().stream().map(estimator::fill).toList());
+    List<FilledBid.FilledSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < bid.sheets().size(); i++) {
+      sheets.add(estimator.fill(bid.sheets().get(i), estimator.works.get(i)));
+    }
+    return new FilledBid(bid, sheets);
   }
 
-  private FilledBid.FilledSheet fill(BidSheet sheet) {
-    List<Draft> drafts = sheet.lines().stream().map(this::draft).toList();
+  private FilledBid.FilledSheet fill(BidSheet sheet, List<Work> lines) {
     Rooms rooms = new Rooms();
-    drafts.forEach(draft -> rooms.add(draft.work(), draft.isCounted()));
-    return new FilledBid.FilledSheet(
-        sheet, drafts.stream().map(draft -> fill(draft, rooms)).toList());
+    List<Draft> drafts = lines.stream().map(work -> draft(work, rooms)).toList();
+    return new FilledBid.FilledSheet(sheet, drafts.stream().map(this::fill).toList());
   }
 
-  private Draft draft(BidLine line) {
-    Work work = Work.of(line, catalogue);
-    Terms terms = new Terms(line, catalogue, bid.system());
-    Area area = work.surface() == null ? null : Area.of(work, terms, deductsOpenings);
-    return new Draft(work, terms, area);
+  private Draft draft(Work work, Rooms rooms) {
+    Terms terms = new Terms(work.line(), tables.get(work.line().system()));
+    Area area = work.surface() == null ? null : Area.of(work, terms, catalogue, openings);
+    boolean counts = area != null && area.isKnown() && work.coating() != null && work.isIncluded();
+    return new Draft(work, terms, area, rooms.add(work, counts));
   }
 
-  private FilledLine fill(Draft draft, Rooms rooms) {
+  private FilledLine fill(Draft draft) {
     Work work = draft.work();
     Area area = draft.area();
     Figures figures = new Figures(catalogue, work, draft.terms());
@@ -77,7 +87,7 @@ public final class Estimator {
         recommended,
         planned,
         followed,
-        figures.of(area, stroke, coats, flow, recommended, followed, rooms));
+        figures.of(area, stroke, coats, flow, recommended, followed, draft.room()));
   }
 
   private GunFlow flow(Work work) {

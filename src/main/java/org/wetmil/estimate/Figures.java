@@ -6,8 +6,10 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Texture;
+import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.trade.TipCode;
 
 /**
  * The filled cells of one line. Each closed form is declared here once, as an expression whose
@@ -29,7 +31,7 @@ final class Figures {
   /** What a line that cannot be set up still shows. */
   Map<FilledColumn, Figure> incomplete(Area area) {
     if (area != null && area.isKnown()) {
-      live(FilledColumn.NET_AREA, area.net());
+      area(area);
     }
     cells.put(FilledColumn.COUNTED, new Figure.Choice(0));
     return cells;
@@ -43,7 +45,7 @@ final class Figures {
       GunFlow flow,
       Setup recommended,
       Setup followed,
-      Rooms rooms) {
+      Rooms.Room room) {
     choices(coats, recommended, followed);
     Row surface = work.surface().row();
     boolean own = followed == recommended;
@@ -80,7 +82,7 @@ final class Figures {
         kept.over(rough ? film.times(terms.entry(texture.row(), "Roughness")) : film));
 
     if (area.isKnown()) {
-      live(FilledColumn.NET_AREA, area.net());
+      area(area);
       Expr painted = cell(FilledColumn.NET_AREA).times(cell(FilledColumn.COATS));
       live(FilledColumn.PAINT, painted.over(cell(FilledColumn.SPREAD)));
       Expr sprayed = rough ? painted.times(terms.entry(texture.row(), "Roughness")) : painted;
@@ -94,7 +96,7 @@ final class Figures {
       Hours hours = new Hours(catalogue, work, terms);
       live(FilledColumn.SPRAY, hours.atHeight(sprayed.over(pace)));
       live(FilledColumn.ROLL, hours.roll(cell(FilledColumn.NET_AREA), cell(FilledColumn.COATS)));
-      live(FilledColumn.MASK, hours.mask(rooms));
+      live(FilledColumn.MASK, hours.mask(room));
       live(FilledColumn.PREPARE, hours.prepare(cell(FilledColumn.NET_AREA)));
       live(
           FilledColumn.LABOUR,
@@ -103,9 +105,40 @@ final class Figures {
               cell(FilledColumn.ROLL),
               cell(FilledColumn.MASK),
               cell(FilledColumn.PREPARE)));
+      costs();
     }
     counted(area.isKnown());
     return cells;
+  }
+
+  /** Where the parts of an area have cells of their own, the net area follows those. */
+  private void area(Area area) {
+    if (!catalogue.entry(Setting.SHOW_MEASURING).isYes()) {
+      live(FilledColumn.NET_AREA, area.net());
+      return;
+    }
+    live(FilledColumn.GROSS, area.gross());
+    live(FilledColumn.DEDUCTED, area.deducted());
+    live(FilledColumn.ADDED, area.added());
+    Expr left = cell(FilledColumn.GROSS).minus(cell(FilledColumn.DEDUCTED));
+    live(FilledColumn.NET_AREA, Expr.max(Expr.num(0), left.plus(cell(FilledColumn.ADDED))));
+    if (area.running() != null) {
+      live(FilledColumn.RUNNING, area.running());
+    }
+  }
+
+  /** Costs where prices are stated: the same figures, not yet in whole containers. */
+  private void costs() {
+    Containers containers = Containers.of(catalogue, work.coating(), terms.system());
+    if (containers.isPriced()) {
+      Expr price = Expr.num(containers.cheapest(Quantity.VOLUME.unit(terms.system())));
+      live(FilledColumn.PAINT_COST, cell(FilledColumn.PAINT).times(price));
+    }
+    if (catalogue.entry(Setting.LABOUR_RATE).isStated()) {
+      Expr burdened =
+          terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
+      live(FilledColumn.LABOUR_COST, cell(FilledColumn.LABOUR).times(burdened));
+    }
   }
 
   /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
@@ -117,8 +150,8 @@ final class Figures {
     if (recommended.isTip()) {
       cells.put(FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
       cells.put(FilledColumn.FAN, shown(recommended.fanIn(), Quantity.FAN_WIDTH));
-      cells.put(
-          FilledColumn.TIP_CODE, new Figure.Choice(Integer.parseInt(recommended.tip().code())));
+      TipCode tip = recommended.tip();
+      cells.put(FilledColumn.TIP_CODE, new Figure.Choice(100 * tip.fanDigit() + tip.orificeThou()));
     } else {
       cells.put(FilledColumn.TIP_CODE, new Figure.Word("none"));
     }

@@ -1,12 +1,21 @@
 package org.wetmil.estimate;
 
+import java.util.Arrays;
+import java.util.List;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.Tables;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 
 /** The columns that Wetmil fills, in the order in which they stand. */
 public enum FilledColumn implements Place {
+  GROSS("Gross area", Quantity.AREA, 1, false, "area before openings"),
+  DEDUCTED("Openings off", Quantity.AREA, 1, false, "area that the measuring rule takes off"),
+  ADDED("Reveals added", Quantity.AREA, 1, false, "area that the measuring rule adds"),
   NET_AREA("Net area", Quantity.AREA, 1, false, "area painted once, openings off"),
+  RUNNING("Running length", Quantity.LENGTH, 1, false, "narrow work that the rule takes by length"),
   ORIFICE("Recommended orifice", Quantity.ORIFICE, 0, false, "orifice of the recommended tip"),
   FAN("Recommended fan", Quantity.FAN_WIDTH, 0, false, "fan width of the recommended tip"),
   TIP_CODE("Tip code", Quantity.TEXT, 0, false, "code of the recommended tip"),
@@ -18,6 +27,8 @@ public enum FilledColumn implements Place {
   SPREAD("Spread", Quantity.SPREAD, 0, false, "practical spread of one coat"),
   PAINT("Paint", Quantity.VOLUME, 2, false, "unthinned coating for all coats"),
   LABOUR("Labour", Quantity.TIME, 2, false, "person-hours of the line's own tasks"),
+  PAINT_COST("Paint cost", Quantity.NUMBER, 2, false, "paint at its cheapest stated price"),
+  LABOUR_COST("Labour cost", Quantity.NUMBER, 2, false, "labour at its rate with burden"),
   COATING_USED("Coating used", Quantity.TEXT, 0, true, "the coating as understood"),
   COUNTED("Counted", Quantity.NUMBER, 0, true, "1 in the totals, 0 left out"),
   FLOW("Flow", Quantity.FLOW, 3, true, "flow of one gun at the tip"),
@@ -68,6 +79,21 @@ public enum FilledColumn implements Place {
       case FLOW -> 2;
       case FAN_WIDTH -> 1;
       default -> decimals;
+    };
+  }
+
+  /** The columns that a bid shows: measuring when asked for, money when prices are stated. */
+  public static List<FilledColumn> shown(Catalogue catalogue) {
+    return Arrays.stream(values()).filter(column -> column.isShown(catalogue)).toList();
+  }
+
+  private boolean isShown(Catalogue catalogue) {
+    return switch (this) {
+      case GROSS, DEDUCTED, ADDED, RUNNING -> catalogue.entry(Setting.SHOW_MEASURING).isYes();
+      case LABOUR_COST -> catalogue.entry(Setting.LABOUR_RATE).isStated();
+      case PAINT_COST ->
+          catalogue.rows(Tables.COATINGS).stream().anyMatch(row -> row.get("Price").isStated());
+      default -> true;
     };
   }
 

@@ -93,7 +93,6 @@ public final class GunFlow {
     // a gun pressure that the pump cannot give becomes what its rating leaves at the gun
     double pumpPsi = pressure.atGun() ? greatestPsi : psi;
     Hose.State state = hose.solve(pumpPsi, tip);
-    return new At(
-        pumpPsi, state.gunPsi(), state.flowGpm(), state.lossPsi(), state.laminar(), test);
+    return new At(pumpPsi, state.gunPsi(), state.flowGpm(), state.lossPsi(), state.laminar(), test);
   }
 }

@@ -1,5 +1,10 @@
 package org.wetmil.estimate;
 
+import java.util.List;
+import java.util.Optional;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.Tables;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.Quantity;
 
@@ -28,6 +33,8 @@ public enum InputColumn implements Place {
   SPRAYER("Sprayer", Quantity.TEXT, "a machine of your Sprayers sheet"),
   TEXTURE(
       "Texture", Quantity.TEXT, "smooth (blank), textured, stucco, rough-sawn, open block, ..."),
+  SHAPE(
+      "Shape", Quantity.TEXT, "flush, louvred, corrugated steel, ...: a name of the Shapes table"),
   BACK_ROLL("Back-roll", Quantity.TEXT, "never, first coat or all"),
   THINNER("Thinner", Quantity.SHARE, "thinner by volume of paint"),
   MASK_EDGE("Mask edge", Quantity.LENGTH, "length of edge to tape and paper"),
@@ -55,6 +62,29 @@ public enum InputColumn implements Place {
 
   public String meaning() {
     return meaning;
+  }
+
+  /** The table whose names stand in the column; empty when none lists them. */
+  public Optional<Tables> table() {
+    return Optional.ofNullable(
+        switch (this) {
+          case SURFACE -> Tables.SURFACES;
+          case CONDITION -> Tables.CONDITIONS;
+          case COATING -> Tables.COATINGS;
+          case SPRAYER -> Tables.SPRAYERS;
+          case TEXTURE -> Tables.TEXTURES;
+          case SHAPE -> Tables.SHAPES;
+          default -> null;
+        });
+  }
+
+  /** The words that stand in the column where no table lists them; none when any may. */
+  public List<String> words() {
+    return switch (this) {
+      case BACK_ROLL -> Catalogue.builtIn().range(Setting.BACK_ROLL).words();
+      case INCLUDE -> List.of("yes", "no");
+      default -> List.of();
+    };
   }
 
   /**

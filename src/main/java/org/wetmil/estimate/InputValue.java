@@ -34,6 +34,27 @@ public record InputValue(
     DATE
   }
 
+  /** Nothing on a site comes near; it keeps every formula within what a spreadsheet holds. */
+  private static final double MOST = 1e12;
+
+  public InputValue {
+    boolean isNumber = state == State.READ && !Double.isNaN(number);
+    if (isNumber && !(Math.abs(number) <= MOST)) {
+      state = State.UNREADABLE;
+      expected = "a number below 1,000,000,000,000";
+      isNumber = false;
+    }
+    if (!isNumber) {
+      number = Double.NaN;
+      low = Double.NaN;
+      high = Double.NaN;
+    }
+    // the cell may be in a smaller unit than the number is kept in
+    if (!isNumber || !(Math.abs(cellNumber) <= MOST * MOST)) {
+      cellNumber = Double.NaN;
+    }
+  }
+
   public static final InputValue NOTHING =
       new InputValue(State.BLANK, "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
 

@@ -39,7 +39,7 @@ public record Stroke(
   }
 
   /** Whether a fan is no wider than the work; any is where the width is not known. */
-  boolean isInside(double fanIn) {
+  public boolean isInside(double fanIn) {
     return !(fanIn > widthIn * (1 + SPARE));
   }
 

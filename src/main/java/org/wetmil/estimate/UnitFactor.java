@@ -1,5 +1,6 @@
 package org.wetmil.estimate;
 
+import java.util.function.ToDoubleFunction;
 import org.wetmil.formula.Expr;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.Quantity;
@@ -42,12 +43,14 @@ public enum UnitFactor implements Place {
 
   private final String title;
   private final String meaning;
-  private final java.util.function.ToDoubleFunction<UnitSystem> value;
+  private final double us;
+  private final double metric;
 
-  UnitFactor(String title, String meaning, java.util.function.ToDoubleFunction<UnitSystem> value) {
+  UnitFactor(String title, String meaning, ToDoubleFunction<UnitSystem> value) {
     this.title = title;
     this.meaning = meaning;
-    this.value = value;
+    this.us = tidy(value.applyAsDouble(UnitSystem.US));
+    this.metric = tidy(value.applyAsDouble(UnitSystem.METRIC));
   }
 
   public String title() {
@@ -60,28 +63,29 @@ public enum UnitFactor implements Place {
 
   /** The factor for formulas in these units. */
   public double value(UnitSystem system) {
-    return whole(value.applyAsDouble(system));
+    return system == UnitSystem.US ? us : metric;
   }
 
   /** The factor that takes areas of length times girth to the area's unit. */
   static Expr scaled(Expr product, double factor) {
-    double whole = whole(factor);
-    if (whole == 1) {
+    double tidy = factor == 1 ? 1 : tidy(factor);
+    if (tidy == 1) {
       return product;
     }
-    double inverse = whole(1 / factor);
+    double inverse = tidy(1 / factor);
     return inverse == Math.rint(inverse)
         ? product.over(Expr.num(inverse))
-        : product.times(Expr.num(whole));
+        : product.times(Expr.num(tidy));
   }
 
   static double si(Quantity quantity, UnitSystem system) {
     return quantity.unit(system).si();
   }
 
-  /** Takes away the last bits that exact unit sizes leave beside a whole number. */
-  private static double whole(double value) {
-    double rounded = Math.rint(value);
-    return rounded != 0 && Math.abs(value - rounded) < 1e-10 * rounded ? rounded : value;
+  /** Takes away the last bits that unit sizes leave beside a short number: 0.36, 12, 3850. */
+  private static double tidy(double value) {
+    double scale = Math.pow(10, 11 - Math.floor(Math.log10(value)));
+    double rounded = Math.rint(value * scale) / scale;
+    return Math.abs(value - rounded) <= 4 * Math.ulp(value) ? rounded : value;
   }
 }

@@ -6,6 +6,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Lookup;
+import org.wetmil.catalogue.Shape;
 import org.wetmil.catalogue.Sprayer;
 import org.wetmil.catalogue.Surface;
 import org.wetmil.catalogue.Texture;
@@ -25,9 +26,13 @@ public record Work(
     Lookup<Texture> textureFound,
     Texture texture,
     Lookup<Sprayer> sprayerFound,
+    Lookup<Shape> shapeFound,
     TipCode.Result tipRead) {
   /** Words under Include that keep a line out of the totals. */
   static final List<String> LEFT_OUT = List.of("no", "n", "0", "false");
+
+  /** Words under Include that say what is done anyway. */
+  private static final List<String> TAKEN_IN = List.of("", "yes", "y", "1", "true", "x");
 
   static Work of(BidLine line, Catalogue catalogue) {
     InputValue tip = line.get(InputColumn.TIP);
@@ -42,6 +47,7 @@ public record Work(
             ? catalogue.texture(Texture.SMOOTH).orNull()
             : textureFound.orNull(),
         catalogue.sprayer(line.text(InputColumn.SPRAYER)),
+        catalogue.shape(line.text(InputColumn.SHAPE)),
         tip.state() == InputValue.State.DATE
             ? TipCode.refuseDate(tip.raw())
             : TipCode.read(tip.raw()));
@@ -65,6 +71,11 @@ public record Work(
   /** Null when the line names none that is known. */
   public Sprayer sprayer() {
     return sprayerFound.orNull();
+  }
+
+  /** Null when the line names none that is known. */
+  public Shape shape() {
+    return shapeFound.orNull();
   }
 
   /** The tip that the estimator planned; null when there is none that can be read. */
@@ -97,7 +108,22 @@ public record Work(
 
   /** Whether the line counts in the totals: not when Include says no. */
   public boolean isIncluded() {
-    return !LEFT_OUT.contains(line.text(InputColumn.INCLUDE).toLowerCase(Locale.ROOT));
+    return !LEFT_OUT.contains(includeWord());
+  }
+
+  /** Whether the word under Include is one that is known. */
+  public boolean isIncludeKnown() {
+    return LEFT_OUT.contains(includeWord()) || TAKEN_IN.contains(includeWord());
+  }
+
+  /** Whether the word under Back-roll is one that is known. */
+  public boolean isRollingKnown() {
+    String word = line.text(InputColumn.BACK_ROLL);
+    return word.isEmpty() || Hours.rolling(word) != null;
+  }
+
+  private String includeWord() {
+    return line.text(InputColumn.INCLUDE).toLowerCase(Locale.ROOT);
   }
 
   /** Density of the coating as sprayed in kg/L. */

@@ -1,5 +1,6 @@
 package org.wetmil.formula;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -30,7 +31,7 @@ public sealed interface Expr {
   /** {@code a + b + ...}. */
   record Sum(List<Expr> terms) implements Expr {
     public Sum {
-      terms = List.copyOf(terms);
+      terms = some(terms);
     }
 
     @Override
@@ -54,7 +55,7 @@ public sealed interface Expr {
   /** {@code a * b * ...}. */
   record Product(List<Expr> factors) implements Expr {
     public Product {
-      factors = List.copyOf(factors);
+      factors = some(factors);
     }
 
     @Override
@@ -91,11 +92,18 @@ public sealed interface Expr {
     }
   }
 
-  /** {@code IF(left <= right, then, otherwise)}. */
+  /**
+   * {@code IF(left <= right, then, otherwise)}. Spreadsheet programs take numbers that agree in 15
+   * digits for equal, so that 4.2672 m is not above 14 ft; so does this.
+   */
   record IfAtMost(Expr left, Expr right, Expr then, Expr otherwise) implements Expr {
+    private static final double EQUAL = 3e-15;
+
     @Override
     public double value() {
-      return left.value() <= right.value() ? then.value() : otherwise.value();
+      double least = left.value();
+      double most = right.value();
+      return least <= most + EQUAL * Math.abs(most) ? then.value() : otherwise.value();
     }
   }
 
@@ -119,6 +127,8 @@ public sealed interface Expr {
     MIN,
     MAX,
     SQRT,
+    /** Away from zero to a number of decimals, which are 0 here. */
+    ROUNDUP,
     PI;
 
     double apply(double[] values) {
@@ -138,6 +148,7 @@ public sealed interface Expr {
           yield most;
         }
         case SQRT -> Math.sqrt(values[0]);
+        case ROUNDUP -> Math.copySign(Math.ceil(Math.abs(values[0])), values[0]);
         case PI -> Math.PI;
       };
     }
@@ -151,12 +162,37 @@ public sealed interface Expr {
     return new At(place, value);
   }
 
+  /** A sum; sums among the terms are opened, so that it reads without brackets. */
   static Expr sum(Expr... terms) {
-    return new Sum(List.of(terms));
+    List<Expr> opened = new ArrayList<>();
+    for (Expr term : terms) {
+      if (term instanceof Sum sum) {
+        opened.addAll(sum.terms());
+      } else {
+        opened.add(term);
+      }
+    }
+    return new Sum(opened);
   }
 
+  /** A product; products among the factors are opened, so that it reads without brackets. */
   static Expr times(Expr... factors) {
-    return new Product(List.of(factors));
+    List<Expr> opened = new ArrayList<>();
+    for (Expr factor : factors) {
+      if (factor instanceof Product product) {
+        opened.addAll(product.factors());
+      } else {
+        opened.add(factor);
+      }
+    }
+    return new Product(opened);
+  }
+
+  private static List<Expr> some(List<Expr> parts) {
+    if (parts.isEmpty()) {
+      throw new IllegalArgumentException("nothing to add or multiply");
+    }
+    return List.copyOf(parts);
   }
 
   default Expr plus(Expr other) {
@@ -185,6 +221,11 @@ public sealed interface Expr {
 
   static Expr sqrt(Expr of) {
     return new Call(Op.SQRT, List.of(of));
+  }
+
+  /** The next whole number away from zero. */
+  static Expr roundUp(Expr of) {
+    return new Call(Op.ROUNDUP, List.of(of, num(0)));
   }
 
   static Expr pi() {

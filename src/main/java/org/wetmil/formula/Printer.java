@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Prints expressions with no more brackets than the order of operations needs. */
+/**
+ * Prints expressions with no more brackets than it takes for the text to be computed in the order
+ * in which the expression computes itself, to the last bit.
+ */
 final class Printer {
   private static final int SUM = 1;
   private static final int PRODUCT = 2;
@@ -27,7 +30,7 @@ final class Printer {
     if (value == Math.rint(value) && Math.abs(value) < 1e15) {
       return Long.toString((long) value);
     }
-    BigDecimal exact = new BigDecimal(Double.toString(value));
+    BigDecimal exact = new BigDecimal(Double.toString(value)).stripTrailingZeros();
     String plain = exact.toPlainString();
     return plain.length() <= 24 ? plain : exact.toString();
   }
@@ -63,28 +66,27 @@ final class Printer {
       } else if (expr instanceof Expr.At at) {
         out.append(names.apply(at.place()));
       } else if (expr instanceof Expr.Sum sum) {
-        join(sum.terms(), "+", SUM);
+        join(sum.terms(), "+", SUM, PRODUCT);
       } else if (expr instanceof Expr.Difference difference) {
         write(difference.left(), SUM);
         out.append('-');
         write(difference.right(), PRODUCT);
       } else if (expr instanceof Expr.Product product) {
-        join(product.factors(), "*", PRODUCT);
+        join(product.factors(), "*", PRODUCT, ATOM);
       } else if (expr instanceof Expr.Quotient quotient) {
         write(quotient.left(), PRODUCT);
         out.append('/');
         write(quotient.right(), ATOM);
       } else if (expr instanceof Expr.Call call) {
         out.append(call.op().name()).append('(');
-        join(call.arguments(), ",", SUM);
+        join(call.arguments(), ",", SUM, SUM);
         out.append(')');
       } else if (expr instanceof Expr.IfAtMost test) {
         out.append("IF(");
         write(test.left(), SUM);
         out.append("<=");
         write(test.right(), SUM);
-        join(List.of(test.then(), test.otherwise()), ",", SUM, ",");
-        out.append(')');
+        branches(test.then(), test.otherwise());
       } else if (expr instanceof Expr.IfWord test) {
         String cell = "LOWER(TRIM(" + names.apply(test.place()) + "))";
         out.append("IF(OR(");
@@ -93,23 +95,23 @@ final class Printer {
                 .map(word -> cell + "=\"" + word + "\"")
                 .collect(Collectors.joining(",")));
         out.append(')');
-        join(List.of(test.then(), test.otherwise()), ",", SUM, ",");
-        out.append(')');
+        branches(test.then(), test.otherwise());
       }
     }
 
-    private void join(List<Expr> parts, String separator, int least) {
-      join(parts, separator, least, "");
+    private void branches(Expr then, Expr otherwise) {
+      out.append(',');
+      join(List.of(then, otherwise), ",", SUM, SUM);
+      out.append(')');
     }
 
-    private void join(List<Expr> parts, String separator, int least, String before) {
-      String lead = before;
-      for (Expr part : parts) {
-        out.append(lead);
-        // a quotient to the right of "*" keeps its own order of operations
-        boolean regroup = separator.equals("*") && !lead.isEmpty() && part instanceof Expr.Quotient;
-        write(part, regroup ? ATOM : least);
-        lead = separator;
+    /** What follows the first part keeps brackets of its own, so that it is computed as built. */
+    private void join(List<Expr> parts, String separator, int first, int rest) {
+      for (int i = 0; i < parts.size(); i++) {
+        if (i > 0) {
+          out.append(separator);
+        }
+        write(parts.get(i), i == 0 ? first : rest);
       }
     }
   }

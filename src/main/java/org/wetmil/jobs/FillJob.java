@@ -43,6 +43,6 @@ public final class FillJob {
     FillStamp stamp = new FillStamp(input.getFileName().toString(), sha256, date, version);
     FillWriter writer = new FillWriter(read, filled, findings, stamp);
     writer.write(input, output, overwrite);
-    return FillReport.of(output, filled, findings, writer::address);
+    return FillReport.of(input, sha256, output, filled, findings, writer::address);
   }
 }

@@ -16,6 +16,9 @@ import org.wetmil.quantity.UnitSystem;
 /**
  * What came of filling one workbook.
  *
+ * @param input the workbook as it was named
+ * @param sha256 of the input
+ * @param bid its lines as filled
  * @param rows bid lines read
  * @param filled of them, those with paint and hours
  * @param leftOut of those, the ones that Include keeps out of the totals
@@ -24,7 +27,10 @@ import org.wetmil.quantity.UnitSystem;
  * @param hours labour of the lines that count
  */
 public record FillReport(
+    Path input,
+    String sha256,
     Path output,
+    FilledBid bid,
     int rows,
     int filled,
     int leftOut,
@@ -37,12 +43,20 @@ public record FillReport(
   public record Located(Finding finding, String address) {}
 
   static FillReport of(
-      Path output, FilledBid bid, List<Finding> findings, Function<Finding, String> address) {
+      Path input,
+      String sha256,
+      Path output,
+      FilledBid bid,
+      List<Finding> findings,
+      Function<Finding, String> address) {
     int rows = (int) bid.lines().count();
     int filled = (int) bid.lines().filter(FilledLine::isFilled).count();
     int counted = (int) bid.lines().filter(FilledLine::isCounted).count();
     return new FillReport(
+        input,
+        sha256,
         output,
+        bid,
         rows,
         filled,
         filled - counted,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +14,9 @@ import org.wetmil.estimate.FilledBid;
 /** Every check fires on its fault and is silent just inside its limit. */
 class ChecksTest {
   private static final Map<String, List<Case>> CASES =
-      Stream.of(ThinCases.all()).flatMap(List::stream).collect(Collectors.groupingBy(Case::id));
+      Stream.of(ThinCases.all(), SetupCases.all(), JobCases.all())
+          .flatMap(List::stream)
+          .collect(Collectors.groupingBy(Case::id, TreeMap::new, Collectors.toList()));
 
   static List<Check> checks() {
     return Checks.ALL;

@@ -18,7 +18,6 @@ import static org.wetmil.estimate.InputColumn.TIP;
 import static org.wetmil.estimate.InputColumn.WIDTH;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Tables;
@@ -104,13 +103,10 @@ final class ThinCases {
   }
 
   private static BidLine fault(InputColumn column, InputValue.State state, String raw) {
-    BidLine line = room();
-    var values = new EnumMap<>(line.values());
-    values.put(column, InputValue.fault(state, raw, "a number"));
-    return new BidLine(line.sheet(), line.row(), line.system(), false, values);
+    return Bids.changed(room(), column, InputValue.fault(state, raw, "a number"));
   }
 
-  private static Catalogue rig(Object... figures) {
+  static Catalogue rig(Object... figures) {
     return tables(Tables.SPRAYERS, row(with(new Object[] {"Sprayer", "rig"}, figures)));
   }
 

@@ -40,6 +40,46 @@ public final class Bids {
         InputValue.State.READ, cell.toString(), base, base, base, shown, unit, "");
   }
 
+  /** The line with a range in one cell, as in 4-6. */
+  public static BidLine range(BidLine line, InputColumn column, double low, double high) {
+    return changed(
+        line,
+        column,
+        new InputValue(
+            InputValue.State.READ,
+            low + "-" + high,
+            (low + high) / 2,
+            low,
+            high,
+            Double.NaN,
+            column.quantity().unit(line.system()),
+            ""));
+  }
+
+  /** The line with the number of one cell typed as text, so that no formula may point at it. */
+  public static BidLine typed(BidLine line, InputColumn column) {
+    InputValue was = line.get(column);
+    return changed(
+        line,
+        column,
+        new InputValue(
+            was.state(),
+            was.raw() + "'",
+            was.number(),
+            was.low(),
+            was.high(),
+            Double.NaN,
+            was.unit(),
+            ""));
+  }
+
+  /** The line with one cell replaced. */
+  public static BidLine changed(BidLine line, InputColumn column, InputValue value) {
+    Map<InputColumn, InputValue> values = new EnumMap<>(line.values());
+    values.put(column, value);
+    return new BidLine(line.sheet(), line.row(), line.system(), line.pressureAtGun(), values);
+  }
+
   public static Bid bid(BidLine... lines) {
     return bid(Catalogue.builtIn(), UnitSystem.US, lines);
   }

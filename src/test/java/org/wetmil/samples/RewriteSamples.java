@@ -3,15 +3,33 @@ package org.wetmil.samples;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.wetmil.docs.ReadmeTables;
+import org.wetmil.jobs.TemplateJob;
+import org.wetmil.quantity.UnitSystem;
 
-/** Writes the invented sample workbooks. Run by hand; DEVELOPERS.md says how. */
+/**
+ * Writes the templates, the samples, their twins and the README's tables anew and prints what
+ * changed. Run by hand; DEVELOPERS.md says how.
+ */
 public final class RewriteSamples {
-  static final Path FOLDER = Path.of("sample-workbooks");
+  private static final Path TEMPLATES = Path.of("templates");
+  private static final int SHOWN = 60;
 
   private RewriteSamples() {}
 
   public static void main(String[] args) throws IOException {
-    Files.createDirectories(FOLDER);
-    ClinicRefit.book().save(FOLDER.resolve("clinic-refit.xlsx"));
+    ReadmeTables.main(args);
+    for (UnitSystem system : UnitSystem.values()) {
+      TemplateJob.write(TEMPLATES.resolve(TemplateJob.usualName(system)), system, true);
+    }
+    Path folder = Files.createTempDirectory("twins");
+    for (Samples sample : Samples.values()) {
+      sample.write(folder);
+      List<String> changes = sample.changes(folder);
+      System.out.println(sample.twin() + ": " + changes.size() + " cells changed");
+      changes.stream().limit(SHOWN).forEach(change -> System.out.println("  " + change));
+      sample.fill(sample.twin());
+    }
   }
 }

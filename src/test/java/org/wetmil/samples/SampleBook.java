@@ -46,10 +46,11 @@ final class SampleBook {
    *
    * @param titles rows above the headings; an empty one stays empty
    * @param headings parted by bars
-   * @param rows parted by bars; what reads as a number becomes one, a cell begun by an equals sign a
-   *     formula, one begun by an apostrophe stays text
+   * @param rows parted by bars; what reads as a number becomes one, a cell begun by an equals sign
+   *     a formula, one begun by an apostrophe stays text
    */
-  SampleBook sheet(String name, List<String> titles, String headings, int[] widths, String... rows) {
+  SampleBook sheet(
+      String name, List<String> titles, String headings, int[] widths, String... rows) {
     XSSFSheet sheet = workbook.createSheet(name);
     int next = 0;
     for (String line : titles) {
@@ -74,6 +75,9 @@ final class SampleBook {
       sheet.setColumnWidth(i, widths[i] * 256);
     }
     sheet.createFreezePane(titles.isEmpty() ? 0 : 1, frozen);
+    sheet.getPrintSetup().setLandscape(true);
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setFitHeight((short) 0);
     return this;
   }
 

@@ -22,7 +22,7 @@ import org.wetmil.workbook.WorkbookException;
  * The file that a result becomes: there is either all of it or none. It is made under a temporary
  * name in its own folder, since only within one file system can a file be put in place at once.
  */
-final class OutputFile implements Closeable {
+public final class OutputFile implements Closeable {
   private static final String PREFIX = ".wetmil-";
   private static final String SUFFIX = ".tmp";
 
@@ -46,10 +46,22 @@ final class OutputFile implements Closeable {
    *     to be replaced, or has no folder
    */
   static OutputFile claim(Path input, Path output, boolean overwrite) {
+    return claim(List.of(input), output, overwrite);
+  }
+
+  /**
+   * The same for a result of several inputs, or of none.
+   *
+   * @param inputs files that must stay as they are
+   */
+  public static OutputFile claim(List<Path> inputs, Path output, boolean overwrite) {
     try {
       boolean taken = Files.exists(output, LinkOption.NOFOLLOW_LINKS);
-      if (taken && Files.exists(output) && Files.isSameFile(input, output)) {
-        throw unwritable(output, "this is the input itself, which is never changed; name another.");
+      for (Path input : inputs) {
+        if (taken && Files.exists(output) && isSame(input, output)) {
+          throw unwritable(
+              output, "this is the input itself, which is never changed; name another.");
+        }
       }
       if (taken && !overwrite) {
         throw unwritable(output, "the file is there already; name another or ask to overwrite it.");
@@ -68,6 +80,11 @@ final class OutputFile implements Closeable {
     } catch (IOException e) {
       throw unwritable(output, e);
     }
+  }
+
+  /** An input that is not there is told by whoever reads it. */
+  private static boolean isSame(Path input, Path output) throws IOException {
+    return Files.exists(input) && Files.isSameFile(input, output);
   }
 
   private static WorkbookException unwritable(Path output, String why) {
@@ -97,7 +114,7 @@ final class OutputFile implements Closeable {
   }
 
   /** Names a temporary file beside the output; it goes when this is closed. */
-  Path temporary() {
+  public Path temporary() {
     // Not createTempFile: that makes the file readable by its owner alone, and so the result.
     Path file = target.resolveSibling(PREFIX + UUID.randomUUID() + SUFFIX);
     temporaries.add(file);
@@ -105,7 +122,7 @@ final class OutputFile implements Closeable {
   }
 
   /** Opens a temporary file; what cannot be written is said in the user's terms. */
-  OutputStream open(Path temporary) {
+  public OutputStream open(Path temporary) {
     try {
       return new Spoken(
           Files.newOutputStream(
@@ -116,7 +133,7 @@ final class OutputFile implements Closeable {
   }
 
   /** Puts a temporary file in the output's place. */
-  void publish(Path temporary) {
+  public void publish(Path temporary) {
     try {
       Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {

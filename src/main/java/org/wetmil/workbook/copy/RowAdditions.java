@@ -12,4 +12,15 @@ public interface RowAdditions {
    * @param row counted from 0
    */
   List<AddedCell> forRow(int row);
+
+  /**
+   * The height that the added cells need. It only ever makes a row taller, and only one whose
+   * height nobody set, as a spreadsheet program would do that fits rows to wrapped text.
+   *
+   * @param row counted from 0
+   * @return points, or 0 when any height will do
+   */
+  default double heightPt(int row) {
+    return 0;
+  }
 }

@@ -41,7 +41,7 @@ final class RowSplice {
   private void row(XMLStreamReader at) throws XMLStreamException {
     int row = cursor.toRow(at);
     List<AddedCell> added = additions(row);
-    startRow(at, added);
+    startRow(at, added, edit.additions().heightPt(row));
     int next = 0;
     while (at.next() != XMLStreamConstants.END_ELEMENT) {
       if (!at.isStartElement()) {
@@ -81,14 +81,42 @@ final class RowSplice {
     return added;
   }
 
-  private void startRow(XMLStreamReader at, List<AddedCell> added) throws XMLStreamException {
+  private void startRow(XMLStreamReader at, List<AddedCell> added, double heightPt)
+      throws XMLStreamException {
     out.startName(at);
+    boolean grows = heightPt > 0 && isFitted(at) && heightPt > storedHeightPt(at);
+    if (grows) {
+      out.attribute("ht", Double.toString(heightPt));
+    }
     for (int i = 0; i < at.getAttributeCount(); i++) {
+      if (grows && at.getAttributeLocalName(i).equals("ht")) {
+        continue;
+      }
       if (!added.isEmpty() && at.getAttributeLocalName(i).equals("spans")) {
         out.attribute("spans", widened(at.getAttributeValue(i), added));
       } else {
         out.attribute(at, i);
       }
+    }
+  }
+
+  /** Whether the height follows the content, rather than being set or hidden. */
+  private static boolean isFitted(XMLStreamReader at) {
+    String set = XmlIn.attribute(at, "customHeight");
+    String hidden = XmlIn.attribute(at, "hidden");
+    return !isTrue(set) && !isTrue(hidden);
+  }
+
+  private static boolean isTrue(String value) {
+    return value != null && (value.equals("1") || value.equals("true"));
+  }
+
+  private static double storedHeightPt(XMLStreamReader at) throws XMLStreamException {
+    String height = XmlIn.attribute(at, "ht");
+    try {
+      return height == null ? 0 : Double.parseDouble(height);
+    } catch (NumberFormatException e) {
+      throw new XMLStreamException("a row is \"" + height + "\" high", e);
     }
   }
 

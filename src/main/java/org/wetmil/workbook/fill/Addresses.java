@@ -20,17 +20,21 @@ final class Addresses {
     if (!finding.spot().address().isEmpty()) {
       return finding.spot().address();
     }
-    int row = finding.spot().row();
     SheetPlan plan = plans.get(finding.spot().sheet());
-    if (row == 0 || plan == null || plan.lineAt(row - 1) == null) {
+    if (plan == null) {
       return "";
     }
-    SheetPlan.Block block = plan.blockOf(row - 1);
-    Integer column =
+    return plan.of(finding)
+        .map(placed -> CellReference.convertNumToColString(column(placed, finding)))
+        .map(letters -> letters + finding.spot().row())
+        .orElse("");
+  }
+
+  private static int column(SheetPlan.Placed placed, Finding finding) {
+    Integer input =
         finding.spot().column() == null
             ? null
-            : block.table().columns().get(finding.spot().column());
-    int at = column == null ? block.column(FilledColumn.FINDINGS) : column;
-    return CellReference.convertNumToColString(at) + row;
+            : placed.block().table().columns().get(finding.spot().column());
+    return input == null ? placed.block().column(FilledColumn.FINDINGS) : input;
   }
 }

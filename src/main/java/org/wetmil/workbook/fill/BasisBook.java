@@ -55,11 +55,17 @@ final class BasisBook {
     Set<Row> textures = new LinkedHashSet<>();
     Set<Row> conditions = new LinkedHashSet<>();
     Set<Row> sprayers = new LinkedHashSet<>();
+    Set<Row> shapes = new LinkedHashSet<>();
+    filled
+        .lines()
+        .filter(line -> line.area() != null && line.area().shape() != null)
+        .forEach(line -> shapes.add(line.area().shape().row()));
     filled
         .lines()
         .forEach(line -> collect(line, coatings, surfaces, textures, conditions, sprayers));
     coatings.forEach(this::table);
     surfaces.forEach(this::table);
+    shapes.forEach(this::table);
     textures.forEach(this::table);
     conditions.forEach(this::table);
     sprayers.forEach(this::table);

@@ -92,7 +92,8 @@ final class BasisSheet {
     total("Net area", FilledColumn.NET_AREA);
     total("Paint", FilledColumn.PAINT);
     Set<String> coatings = new LinkedHashSet<>();
-    filled.lines()
+    filled
+        .lines()
         .filter(FilledLine::isFilled)
         .forEach(line -> coatings.add(line.work().coating().name()));
     coatings.forEach(this::paintOf);
@@ -100,15 +101,17 @@ final class BasisSheet {
     long left =
         filled.lines().filter(FilledLine::isFilled).filter(line -> !line.isCounted()).count();
     long open = filled.lines().filter(line -> !line.isFilled()).count();
-    rows.row().text("Lines left out by Include", look.strong()).skip(2).number(left, look.number(0));
+    rows.row()
+        .text("Lines left out by Include", look.strong())
+        .skip(2)
+        .number(left, look.number(0));
     rows.row().text("Lines not filled", look.strong()).skip(2).number(open, look.number(0));
     rows.gap();
   }
 
   private void total(String label, FilledColumn column) {
     rows.row().text(label, look.strong()).text("", null).text("", null);
-    double value =
-        column.quantity().shown(filled.total(column), book.system());
+    double value = column.quantity().shown(filled.total(column), book.system());
     rows.formula(Totals.all(plans, column, book.system()), value, look.number(2))
         .text(column.quantity().unit(book.system()).symbol(), look.text(false));
   }
@@ -116,7 +119,8 @@ final class BasisSheet {
   private void paintOf(String coating) {
     rows.row().text("Paint", look.text(false)).text(coating, look.text(false)).text("", null);
     double gal =
-        filled.lines()
+        filled
+            .lines()
             .filter(FilledLine::isCounted)
             .filter(line -> line.work().coating().name().equals(coating))
             .mapToDouble(line -> line.base(FilledColumn.PAINT))
@@ -181,13 +185,11 @@ final class BasisSheet {
     rows.row();
     for (String heading :
         List.of(
-            "Table", "Row", "Figure", "Value", "Unit", "Kind", "Source", "Where from",
-            "Meaning")) {
+            "Table", "Row", "Figure", "Value", "Unit", "Kind", "Source", "Where from", "Meaning")) {
       rows.text(heading, look.heading());
     }
     int headings = rows.number();
-    sheet.setRepeatingRows(
-        new CellRangeAddress(headings - 1, headings - 1, -1, -1));
+    sheet.setRepeatingRows(new CellRangeAddress(headings - 1, headings - 1, -1, -1));
     for (BasisBook.Item item : book.items()) {
       rows.row()
           .text(item.table(), look.text(false))
@@ -230,6 +232,11 @@ final class BasisSheet {
         .text(item.source(), look.text(true))
         .text(from, look.text(false))
         .text(item.meaning(), look.text(true));
+    int lines =
+        Math.max(Heights.lines(item.source(), WIDTHS[6]), Heights.lines(item.meaning(), WIDTHS[8]));
+    if (lines > 1) {
+      rows.current().setHeightInPoints((float) Heights.points(lines));
+    }
   }
 
   /** A formula that follows the estimator's own cell; empty when there is none to follow. */

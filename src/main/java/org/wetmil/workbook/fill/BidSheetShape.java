@@ -11,7 +11,7 @@ final class BidSheetShape {
 
   static void shape(XSSFSheet sheet, SheetPlan plan, List<Finding> worst) {
     for (int first : plan.firstColumns()) {
-      widths(sheet, first);
+      widths(sheet, plan, first);
     }
     for (int i = 0; i < plan.blocks().size(); i++) {
       Marks.columns(sheet, plan.blocks().get(i), i);
@@ -20,25 +20,28 @@ final class BidSheetShape {
     Notes.add(sheet, plan, worst);
   }
 
-  private static void widths(XSSFSheet sheet, int first) {
+  private static void widths(XSSFSheet sheet, SheetPlan plan, int first) {
     int firstGrouped = Integer.MAX_VALUE;
     int lastGrouped = -1;
-    for (FilledColumn column : FilledColumn.values()) {
-      int at = first + column.ordinal();
+    for (FilledColumn column : plan.columns()) {
+      int at = first + plan.columns().indexOf(column);
       sheet.setColumnWidth(at, width(column) * 256);
       if (column.isGrouped()) {
         firstGrouped = Math.min(firstGrouped, at);
         lastGrouped = Math.max(lastGrouped, at);
       }
     }
-    sheet.groupColumn(firstGrouped, lastGrouped);
+    if (lastGrouped >= 0) {
+      sheet.groupColumn(firstGrouped, lastGrouped);
+      sheet.setColumnGroupCollapsed(firstGrouped, true);
+    }
   }
 
   private static int width(FilledColumn column) {
     return switch (column) {
-      case FINDINGS -> 70;
+      case FINDINGS -> RowCells.FINDINGS_WIDTH;
       case COATING_USED -> 16;
-      case ORIFICE, FAN -> 14;
+      case ORIFICE, FAN -> 13;
       default -> 10;
     };
   }

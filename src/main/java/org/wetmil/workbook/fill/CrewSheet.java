@@ -17,7 +17,9 @@ import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.FilterMesh;
 
-/** One page a room for the crew: tip, pressure, filter, pace and gauge, to be read at arm's length. */
+/**
+ * One page a room for the crew: tip, pressure, filter, pace and gauge, to be read at arm's length.
+ */
 final class CrewSheet {
   /** A sheet takes 1,026 page breaks. */
   static final int MOST_ROOMS = 1_000;
@@ -25,7 +27,15 @@ final class CrewSheet {
   private static final int[] WIDTHS = {24, 26, 13, 12, 12, 16, 18, 20, 15, 9};
   private static final List<String> HEADINGS =
       List.of(
-          "surface", "coating", "tip", "fan", "orifice", "pressure", "filter", "pace", "gauge",
+          "surface",
+          "coating",
+          "tip",
+          "fan",
+          "orifice",
+          "pressure",
+          "filter",
+          "pace",
+          "gauge",
           "coats");
   private static final List<String> TROUBLES = List.of("runs", "clogs", "edges", "thick", "thin");
 
@@ -138,8 +148,7 @@ final class CrewSheet {
                 .orElse(""),
             look.large(false))
         .text(pace(line.base(FilledColumn.SPEED), system), look.large(true))
-        .text(
-            shown(line.base(FilledColumn.WET_FILM), Quantity.FILM, system, 1), look.large(true))
+        .text(shown(line.base(FilledColumn.WET_FILM), Quantity.FILM, system, 1), look.large(true))
         .text(String.valueOf(line.coats().coats()), look.large(true));
   }
 
@@ -165,8 +174,7 @@ final class CrewSheet {
             ? 120 / speedInPerS
             : 300 / Quantity.GUN_SPEED.shown(speedInPerS, system);
     String rounded = String.format(Locale.ROOT, "%.1f", seconds);
-    return wording.get(
-        system == UnitSystem.US ? "crew.tenFeet" : "crew.threeMetres", rounded);
+    return wording.get(system == UnitSystem.US ? "crew.tenFeet" : "crew.threeMetres", rounded);
   }
 
   private static String shown(double base, Quantity quantity, UnitSystem system, int decimals) {

@@ -7,14 +7,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
-import org.wetmil.workbook.read.SheetLayout;
 
 /** Writes a filled workbook: a copy of the estimator's, with filled columns and sheets of ours. */
 public final class FillWriter {
@@ -32,8 +33,7 @@ public final class FillWriter {
   /**
    * @param findings in the order of the bid
    */
-  public FillWriter(
-      ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
+  public FillWriter(ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
     this.read = read;
     this.filled = filled;
     this.stamp = stamp;
@@ -67,11 +67,18 @@ public final class FillWriter {
     Map<String, FilledBid.FilledSheet> sheets = new HashMap<>();
     filled.sheets().forEach(sheet -> sheets.put(sheet.sheet().name(), sheet));
     return read.layouts().stream()
-        .map(layout -> new SheetPlan(layout, sheets.get(layout.sheet())))
+        .map(
+            layout ->
+                new SheetPlan(
+                    layout,
+                    sheets.get(layout.sheet()),
+                    FilledColumn.shown(filled.bid().catalogue())))
         .toList();
   }
 
   private List<SheetEdit> shape(XSSFWorkbook workbook) {
+    Map<String, List<CellRangeAddress>> earlier = new HashMap<>();
+    plans.forEach(plan -> earlier.put(plan.sheet(), Marks.areas(workbook.getSheet(plan.sheet()))));
     clear(workbook);
     Look look = new Look(workbook);
 
@@ -87,13 +94,18 @@ public final class FillWriter {
 
     List<SheetEdit> edits = new ArrayList<>();
     for (SheetPlan plan : plans) {
-      BidSheetShape.shape(workbook.getSheet(plan.sheet()), plan, worst(plan));
+      XSSFSheet sheet = workbook.getSheet(plan.sheet());
+      BidSheetShape.shape(sheet, plan, worst(plan));
+      ColumnHeadings headings = new ColumnHeadings(plan.system());
+      BidTables.grow(sheet, plan, headings, book);
       RowCells cells =
-          new RowCells(plan, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
-      SheetLayout layout = plan.layout();
+          new RowCells(plan, headings, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
+      List<CellRangeAddress> left = earlier.get(plan.sheet());
       edits.add(
           new SheetEdit(
-              plan.sheet(), cells, (row, column) -> layout.ourColumns().contains(column)));
+              plan.sheet(),
+              cells,
+              (row, column) -> left.stream().anyMatch(area -> area.isInRange(row, column))));
     }
     return edits;
   }

@@ -15,9 +15,17 @@ final class FindingsSheet {
 
   static final List<String> HEADINGS =
       List.of(
-          "Severity", "Check", "Room", "Surface", "Finding", "Measured", "Limit", "Why",
-          "What to do", "Cell");
-  private static final int[] WIDTHS = {10, 24, 18, 16, 58, 18, 18, 44, 44, 16};
+          "Severity",
+          "Check",
+          "Room",
+          "Surface",
+          "Finding",
+          "Measured",
+          "Limit",
+          "Why",
+          "What to do",
+          "Cell");
+  private static final int[] WIDTHS = {10, 20, 15, 14, 50, 14, 16, 38, 38, 13};
 
   private final XSSFSheet sheet;
   private final Look look;
@@ -59,6 +67,15 @@ final class FindingsSheet {
         .text(finding.limit(), look.text(true))
         .text(check.why(), look.text(true))
         .text(check.advice(), look.text(true));
+    rows.current()
+        .setHeightInPoints(
+            (float)
+                Heights.points(
+                    Math.max(
+                        Heights.lines(finding.message(), WIDTHS[4]),
+                        Math.max(
+                            Heights.lines(check.why(), WIDTHS[7]),
+                            Heights.lines(check.advice(), WIDTHS[8])))));
     String address = addresses.of(finding);
     if (!address.isEmpty()) {
       String target = "#" + Texts.sheet(finding.spot().sheet()) + "!" + address;

@@ -13,8 +13,8 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 
 /**
- * Marks input cells that a finding is about, without touching them: one conditional format for
- * each column, which reads the Findings cell of its own row and so follows a sort.
+ * Marks input cells that a finding is about, without touching them: one conditional format for each
+ * column, which reads the Findings cell of its own row and so follows a sort.
  */
 final class Highlights {
   private Highlights() {}
@@ -32,12 +32,12 @@ final class Highlights {
               rule(block.letters(FilledColumn.FINDINGS), first + 1, column.getKey().heading()));
       XSSFPatternFormatting fill = rule.createPatternFormatting();
       fill.setFillPattern(FillPatternType.THIN_BACKWARD_DIAG.getCode());
-      fill.setFillBackgroundColor(new XSSFColor(new byte[] {(byte) 0xFB, (byte) 0xE3, (byte) 0xC0}));
+      fill.setFillBackgroundColor(
+          new XSSFColor(new byte[] {(byte) 0xFB, (byte) 0xE3, (byte) 0xC0}));
       fill.setFillForegroundColor(new XSSFColor(new byte[] {(byte) 0xC9, 0x7B, 0x2A}));
       CellRangeAddress cells =
           new CellRangeAddress(first, last, column.getValue(), column.getValue());
-      formats.addConditionalFormatting(
-          List.of(cells).toArray(CellRangeAddress[]::new), rule);
+      formats.addConditionalFormatting(List.of(cells).toArray(CellRangeAddress[]::new), rule);
     }
   }
 
@@ -57,8 +57,7 @@ final class Highlights {
     XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
     for (int i = formats.getNumConditionalFormattings() - 1; i >= 0; i--) {
       var format = formats.getConditionalFormattingAt(i);
-      boolean ours =
-          format.getNumberOfRules() == 1 && isOurs(format.getRule(0).getFormula1());
+      boolean ours = format.getNumberOfRules() == 1 && isOurs(format.getRule(0).getFormula1());
       if (ours) {
         formats.removeConditionalFormatting(i);
       }

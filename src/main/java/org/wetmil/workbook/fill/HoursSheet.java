@@ -76,11 +76,12 @@ final class HoursSheet {
       sheet.setColumnWidth(column.ordinal(), column.width * 256);
     }
     for (SheetPlan plan : plans) {
-      plan.lines().stream().filter(FilledLine::isFilled).forEach(line -> line(plan, line));
+      plan.placed().stream()
+          .filter(placed -> placed.line().isFilled())
+          .forEach(placed -> line(plan, placed));
     }
     sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(
-        new CellRangeAddress(0, rows.number() - 1, 0, Column.values().length - 1));
+    sheet.setAutoFilter(new CellRangeAddress(0, rows.number() - 1, 0, Column.values().length - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     Pages.landscape(sheet, Column.values().length, rows.number());
   }
@@ -94,8 +95,9 @@ final class HoursSheet {
     };
   }
 
-  private void line(SheetPlan plan, FilledLine line) {
-    SheetPlan.Block block = plan.blockOf(line.line().row() - 1);
+  private void line(SheetPlan plan, SheetPlan.Placed placed) {
+    FilledLine line = placed.line();
+    SheetPlan.Block block = placed.block();
     String at = Texts.sheet(plan.sheet()) + "!";
     int row = line.line().row();
     rows.row().text(plan.sheet(), look.text(false));
@@ -125,8 +127,7 @@ final class HoursSheet {
     }
   }
 
-  private static String filled(
-      String at, SheetPlan.Block block, FilledColumn column, int row) {
+  private static String filled(String at, SheetPlan.Block block, FilledColumn column, int row) {
     return at + new CellReference(row - 1, block.column(column), true, true).formatAsString();
   }
 }

@@ -43,6 +43,32 @@ public final class Look {
         });
   }
 
+  /** The heading of a column that the estimator fills: ink on paper over a firm line. */
+  public XSSFCellStyle asked() {
+    return style(
+        "asked",
+        style -> {
+          style.setFont(font(true, 0, SLATE));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+          style.setBorderBottom(BorderStyle.MEDIUM);
+          style.setBottomBorderColor(new XSSFColor(SLATE));
+        });
+  }
+
+  /** A cell left for the estimator: paper, ruled. */
+  public XSSFCellStyle blank(boolean asText) {
+    return style(
+        "blank " + asText,
+        style -> {
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          edge(style);
+          if (asText) {
+            style.setDataFormat(workbook.createDataFormat().getFormat("@"));
+          }
+        });
+  }
+
   /** A filled number with so many decimals. */
   public XSSFCellStyle filled(int decimals, boolean choice) {
     return style(
@@ -158,6 +184,16 @@ public final class Look {
         });
   }
 
+  /** A number or word of a column in which both stand. */
+  public XSSFCellStyle atLeft() {
+    return style(
+        "at left",
+        style -> {
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
   /** A link to another cell. */
   public XSSFCellStyle link() {
     return style(
@@ -185,6 +221,8 @@ public final class Look {
     XSSFFont own = workbook.getFontAt(0);
     XSSFFont font = workbook.createFont();
     font.setFontName(own.getFontName());
+    // a program without that font takes another of its kind
+    font.setFamily(own.getFamily());
     font.setFontHeight(own.getFontHeightInPoints() + larger);
     font.setBold(bold);
     if (colour != null) {

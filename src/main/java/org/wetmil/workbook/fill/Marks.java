@@ -1,16 +1,18 @@
 package org.wetmil.workbook.fill;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.estimate.FilledColumn;
 
 /**
- * What tells Wetmil's own columns and sheets in a workbook: a document property and names,
- * which follow when a sheet is renamed or columns move.
+ * What tells Wetmil's own columns and sheets in a workbook: a document property and names, which
+ * follow when a sheet is renamed or columns move.
  */
 public final class Marks {
   /** The custom document property of a filled workbook; its value is the version. */
@@ -51,7 +53,7 @@ public final class Marks {
   }
 
   static void columns(XSSFSheet sheet, SheetPlan.Block block, int slot) {
-    for (FilledColumn column : FilledColumn.values()) {
+    for (FilledColumn column : block.columns()) {
       String letters = block.letters(column);
       XSSFName name = sheet.getWorkbook().createName();
       name.setNameName(
@@ -66,6 +68,21 @@ public final class Marks {
                   letters,
                   block.table().lastRow() + 1));
     }
+  }
+
+  /** The cells that an earlier fill added to a sheet. */
+  static List<CellRangeAddress> areas(XSSFSheet sheet) {
+    List<CellRangeAddress> areas = new ArrayList<>();
+    for (Name name : sheet.getWorkbook().getAllNames()) {
+      boolean ours =
+          name.getNameName().startsWith(COLUMN)
+              && name.getSheetIndex() == sheet.getWorkbook().getSheetIndex(sheet);
+      String area = name.getRefersToFormula();
+      if (ours && area != null && !area.contains("#REF!")) {
+        areas.add(CellRangeAddress.valueOf(area.substring(area.lastIndexOf('!') + 1)));
+      }
+    }
+    return areas;
   }
 
   /** Takes away the names and sheets of an earlier fill. */

@@ -1,5 +1,7 @@
 package org.wetmil.workbook.fill;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.checks.Finding;
 
@@ -26,13 +29,13 @@ final class Notes {
    * @param worst findings of one sheet, worst first
    */
   static void add(XSSFSheet sheet, SheetPlan plan, List<Finding> worst) {
-    Map<CellAddress, List<Finding>> byCell = new java.util.LinkedHashMap<>();
+    Map<CellAddress, List<Finding>> byCell = new LinkedHashMap<>();
     for (Finding finding : worst) {
       CellAddress cell = cell(plan, finding);
       if (cell == null || (byCell.size() >= MOST && !byCell.containsKey(cell))) {
         continue;
       }
-      byCell.computeIfAbsent(cell, c -> new java.util.ArrayList<>()).add(finding);
+      byCell.computeIfAbsent(cell, c -> new ArrayList<>()).add(finding);
     }
     XSSFDrawing drawing = null;
     for (Map.Entry<CellAddress, List<Finding>> entry : new TreeMap<>(byCell).entrySet()) {
@@ -64,32 +67,30 @@ final class Notes {
   }
 
   private static CellAddress cell(SheetPlan plan, Finding finding) {
-    int row = finding.spot().row() - 1;
-    if (row < 0 || finding.spot().column() == null || plan.lineAt(row) == null) {
+    if (finding.spot().column() == null) {
       return null;
     }
-    Integer column = plan.blockOf(row).table().columns().get(finding.spot().column());
-    return column == null ? null : new CellAddress(row, column);
+    return plan.of(finding)
+        .map(placed -> placed.block().table().columns().get(finding.spot().column()))
+        .map(column -> new CellAddress(finding.spot().row() - 1, column))
+        .orElse(null);
   }
 
   /** Takes away the notes of an earlier fill, known by their author. */
   static void clear(XSSFSheet sheet) {
-    for (Map.Entry<CellAddress, XSSFComment> note :
-        List.copyOf(sheet.getCellComments().entrySet())) {
-      if (AUTHOR.equals(note.getValue().getAuthor())) {
-        remove(sheet, note.getKey());
-      }
-    }
+    // addresses first: taking one note away cuts the others off from what was read before
+    List<CellAddress> ours =
+        sheet.getCellComments().entrySet().stream()
+            .filter(note -> AUTHOR.equals(note.getValue().getAuthor()))
+            .map(Map.Entry::getKey)
+            .toList();
+    ours.forEach(at -> remove(sheet, at));
   }
 
   private static void remove(XSSFSheet sheet, CellAddress at) {
     // a cell that is needed only to take its note away, since rows are not loaded here
-    var row = sheet.getRow(at.getRow());
-    boolean made = row == null;
-    var cell = (made ? sheet.createRow(at.getRow()) : row).createCell(at.getColumn());
-    cell.removeCellComment();
-    if (made) {
-      sheet.removeRow(sheet.getRow(at.getRow()));
-    }
+    XSSFRow row = sheet.createRow(at.getRow());
+    row.createCell(at.getColumn()).removeCellComment();
+    sheet.removeRow(row);
   }
 }

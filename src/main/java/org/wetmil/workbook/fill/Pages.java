@@ -8,17 +8,17 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** How sheets of ours come out on paper. */
-final class Pages {
+public final class Pages {
   private Pages() {}
 
   /** Landscape, as wide as one page, as long as it takes, with a footer that numbers the pages. */
-  static void landscape(XSSFSheet sheet, int columns, int rows) {
+  public static void landscape(XSSFSheet sheet, int columns, int rows) {
     sheet.getPrintSetup().setLandscape(true);
     fit(sheet, columns, rows);
   }
 
   /** Upright, as wide as one page. */
-  static void upright(XSSFSheet sheet, int columns, int rows) {
+  public static void upright(XSSFSheet sheet, int columns, int rows) {
     sheet.getPrintSetup().setLandscape(false);
     fit(sheet, columns, rows);
   }

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.fill;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -15,7 +16,13 @@ import org.wetmil.workbook.copy.RowAdditions;
 
 /** The filled cells of each row of one bid sheet, made when the row is written. */
 final class RowCells implements RowAdditions {
+  /** Characters of the Findings column. */
+  static final int FINDINGS_WIDTH = 80;
+
+  private static final int HEADING_LINES = 3;
+
   private final SheetPlan plan;
+  private final ColumnHeadings headings;
   private final BasisBook basis;
   private final Map<Integer, List<Finding>> findings;
   private final int heading;
@@ -26,8 +33,14 @@ final class RowCells implements RowAdditions {
   /**
    * @param findings findings of each row, by the row from 1
    */
-  RowCells(SheetPlan plan, BasisBook basis, Map<Integer, List<Finding>> findings, Look look) {
+  RowCells(
+      SheetPlan plan,
+      ColumnHeadings headings,
+      BasisBook basis,
+      Map<Integer, List<Finding>> findings,
+      Look look) {
     this.plan = plan;
+    this.headings = headings;
     this.basis = basis;
     this.findings = findings;
     this.heading = look.heading().getIndex();
@@ -46,30 +59,44 @@ final class RowCells implements RowAdditions {
     List<AddedCell> cells = new ArrayList<>();
     for (SheetPlan.Block block : plan.blocks()) {
       if (row == block.table().headingRow()) {
-        for (FilledColumn column : FilledColumn.values()) {
+        for (FilledColumn column : plan.columns()) {
           cells.add(
               new AddedCell(
-                  block.column(column),
-                  heading,
-                  new CellContent.Text(column.heading(plan.system()))));
+                  block.column(column), heading, new CellContent.Text(headings.of(block, column))));
         }
       }
     }
-    FilledLine line = plan.lineAt(row);
-    if (line != null) {
-      SheetPlan.Block block = plan.blockOf(row);
-      Function<Place, String> names = new CellNames(block, basis, row + 1);
-      for (FilledColumn column : FilledColumn.values()) {
-        cells.add(cell(line, column, block.column(column), names, row));
+    for (SheetPlan.Placed placed : plan.at(row)) {
+      Function<Place, String> names = new CellNames(placed.block(), basis, row + 1);
+      for (FilledColumn column : plan.columns()) {
+        cells.add(cell(placed, column, names));
       }
     }
+    // the headings of one table can stand in a row of lines of another
+    cells.sort(Comparator.comparingInt(AddedCell::column));
     return cells;
   }
 
+  @Override
+  public double heightPt(int row) {
+    boolean heading = plan.blocks().stream().anyMatch(block -> block.table().headingRow() == row);
+    if (heading) {
+      return Heights.points(HEADING_LINES);
+    }
+    List<Finding> found = findings.getOrDefault(row + 1, List.of());
+    int lines =
+        findings.getOrDefault(row + 1, List.of()).stream()
+            .mapToInt(f -> Heights.lines(line(f), FINDINGS_WIDTH))
+            .sum();
+    return lines < 2 ? 0 : Heights.points(lines);
+  }
+
   private AddedCell cell(
-      FilledLine line, FilledColumn column, int at, Function<Place, String> names, int row) {
+      SheetPlan.Placed placed, FilledColumn column, Function<Place, String> names) {
+    int at = placed.block().column(column);
+    FilledLine line = placed.line();
     if (column == FilledColumn.FINDINGS) {
-      return new AddedCell(at, findingText, new CellContent.Text(findings(row)));
+      return new AddedCell(at, findingText, new CellContent.Text(findings(placed)));
     }
     Figure figure = line.figures().getOrDefault(column, new Figure.Empty());
     int style = styles[column.ordinal()][0];
@@ -90,10 +117,14 @@ final class RowCells implements RowAdditions {
     return new AddedCell(at, text, new CellContent.Text(Texts.fitting(word)));
   }
 
-  private String findings(int row) {
-    List<String> lines =
-        findings.getOrDefault(row + 1, List.of()).stream().map(RowCells::line).toList();
-    return Texts.lines(lines);
+  private String findings(SheetPlan.Placed placed) {
+    int row = placed.line().line().row();
+    boolean alone = plan.at(row - 1).size() == 1;
+    return Texts.lines(
+        findings.getOrDefault(row, List.of()).stream()
+            .filter(finding -> alone || placed.isAbout(finding))
+            .map(RowCells::line)
+            .toList());
   }
 
   /**

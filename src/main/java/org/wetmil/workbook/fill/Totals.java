@@ -70,7 +70,8 @@ final class Totals {
   }
 
   static String whole(SheetPlan plan, int firstColumn, FilledColumn column) {
-    String letters = CellReference.convertNumToColString(firstColumn + column.ordinal());
+    String letters =
+        CellReference.convertNumToColString(firstColumn + plan.columns().indexOf(column));
     return Texts.sheet(plan.sheet()) + "!$" + letters + ":$" + letters;
   }
 

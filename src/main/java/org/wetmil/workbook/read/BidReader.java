@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
@@ -24,7 +23,12 @@ import org.wetmil.workbook.read.grid.MissingResults;
 import org.wetmil.workbook.read.grid.OwnMarks;
 import org.wetmil.workbook.read.heading.HeadingFinder;
 import org.wetmil.workbook.read.heading.HeadingWords;
+import org.wetmil.workbook.read.stated.EstimatorTables;
 import org.wetmil.workbook.read.stated.OwnWords;
+import org.wetmil.workbook.read.stated.TableSheets;
+import org.wetmil.workbook.read.table.BidTable;
+import org.wetmil.workbook.read.table.RowKind;
+import org.wetmil.workbook.read.table.TableFinder;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -32,9 +36,6 @@ import org.wetmil.workbook.stream.SheetPart;
 public final class BidReader {
   /** Rows read of a sheet to see whether it is a bid; headings may be stacked at the last. */
   private static final int ROWS_TO_TELL = HeadingFinder.FIRST_ROWS + 5;
-
-  /** A sheet of this name describes openings; its headings look like those of a bid. */
-  private static final String OPENINGS = "Openings";
 
   private final Path file;
   private final PackageReader workbook;
@@ -105,13 +106,13 @@ public final class BidReader {
       if (marks.sheets().contains(sheet.name())) {
         continue;
       }
-      Optional<Tables> table = Tables.find(sheet.name());
+      Optional<Tables> table = TableSheets.find(sheet.name());
       if (OwnWords.isSheet(sheet.name())) {
         own.putAll(OwnWords.read(grids.whole(sheet)));
       } else if (table.isPresent()) {
         tables.add(table.get(), grids.whole(sheet));
         candidates.add(sheet);
-      } else if (!Names.key(sheet.name()).equals(Names.key(OPENINGS))) {
+      } else {
         candidates.add(sheet);
       }
     }
@@ -125,10 +126,11 @@ public final class BidReader {
     }
     Grid grid = grids.whole(sheet);
     List<Remark> found = new ArrayList<>();
-    TableFinder finder = new TableFinder(grid, workbook.tables(sheet), names, found);
+    TableFinder finder =
+        new TableFinder(grid, marks.withoutOurs(sheet, workbook.tables(sheet)), names, found);
     List<BidTable> all = finder.find(words);
     List<BidTable> bids = finder.bids(all);
-    if (Tables.find(sheet.name()).isPresent()) {
+    if (TableSheets.find(sheet.name()).isPresent()) {
       bids = bids.stream().filter(BidReader::isSurelyBid).toList();
     } else {
       seen.add(sheet.name(), all);

@@ -14,6 +14,12 @@ import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.grid.Grid;
+import org.wetmil.workbook.read.table.BidTable;
+import org.wetmil.workbook.read.table.FreeColumns;
+import org.wetmil.workbook.read.table.LineReader;
+import org.wetmil.workbook.read.table.RowKind;
+import org.wetmil.workbook.read.table.SheetUnits;
+import org.wetmil.workbook.read.table.TableRows;
 import org.wetmil.workbook.stream.CellAddress;
 
 /** Reads the bid lines of one sheet. */
@@ -40,7 +46,7 @@ final class BidSheetReader {
     for (BidTable table : tables) {
       List<Integer> lineRows = readTable(table, units);
       int last = lastRow(table, lineRows);
-      int free = FreeColumns.first(grid, table, last, remarks);
+      int free = FreeColumns.first(grid, table, tables, last, ourColumns, remarks);
       layouts.add(layout(table, last, lineRows, free));
     }
     remarkHidden();
@@ -99,9 +105,8 @@ final class BidSheetReader {
               grid.sheet(),
               new CellAddress(row, table.firstColumn()).toString(),
               grid.text(row, table.firstColumn()),
-              ("%d row(s) below the table, from row %d on, are not read: they name no surface and"
-                      + " no coating that is known. Move them up to the lines if they are part of"
-                      + " the bid.")
+              ("%d row(s) below the table, from row %d on, are not read. If they are part of the"
+                      + " bid, move them up to its lines.")
                   .formatted(below.size(), row + 1)));
     }
   }

@@ -8,6 +8,7 @@ import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.heading.Heading;
 import org.wetmil.workbook.read.heading.HeadingFinder;
 import org.wetmil.workbook.read.heading.HeadingWords;
+import org.wetmil.workbook.read.table.BidTable;
 
 /** What was seen of headings, to be told when no bid is found. */
 final class HeadingsSeen {
@@ -15,7 +16,7 @@ final class HeadingsSeen {
       "Looked for: Room or Surface; one of Length, Width, Height, Area or Count; and Surface or"
           + " Coating (or other words for them), in one row among the first "
           + HeadingFinder.FIRST_ROWS
-          + ".";
+          + ". Your own words for columns can stand beside these on a sheet named Headings.";
 
   private String bestSheet = "";
   private BidTable best;

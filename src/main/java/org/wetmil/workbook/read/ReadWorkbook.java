@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.Bid;
+import org.wetmil.workbook.read.table.RowKind;
 
 /**
  * A workbook as read.

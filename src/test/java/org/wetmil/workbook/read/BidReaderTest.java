@@ -32,6 +32,7 @@ import org.wetmil.estimate.InputValue.State;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.read.table.RowKind;
 
 class BidReaderTest {
   private static final Offset<Double> EXACT = within(1e-9);
@@ -229,6 +230,26 @@ class BidReaderTest {
     assertThat(read.bid().problems()).extracting("raw").containsExactly("jam");
     assertThat(read.bid().problems()).extracting("address").containsExactly("B5");
     assertThat(read.layouts()).extracting(SheetLayout::sheet).containsExactly("Bid");
+  }
+
+  @Test
+  void openingsMayShareTheirRoomInMergedCellsAndOneWithoutARoomIsSaid() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Length", "Height", "Coating")
+            .row("A", "walls", 40, 9, "latex")
+            .sheet("Openings")
+            .row("Room", "Kind", "Width (ft)", "Height (ft)", "Count")
+            .row("A", "door", 3, 7, 1)
+            .row(null, "window", "4' 6\"", 4, 2)
+            .row(null, "window", 5, 4, 1)
+            .merge("A2:A3")
+            .read(folder);
+    assertThat(read.bid().catalogue().rows(org.wetmil.catalogue.Tables.OPENINGS))
+        .extracting(row -> row.number("Width"))
+        .containsExactly(3.0, 4.5);
+    assertThat(read.bid().problems()).extracting("address").containsExactly("C4");
+    assertThat(read.layouts()).hasSize(1);
   }
 
   @Test

@@ -26,7 +26,8 @@ final class Office {
 
   private static boolean isPresent() {
     try {
-      Process process = new ProcessBuilder("soffice", "--version").redirectErrorStream(true).start();
+      Process process =
+          new ProcessBuilder("soffice", "--version").redirectErrorStream(true).start();
       process.getInputStream().readAllBytes();
       return process.waitFor(60, TimeUnit.SECONDS) && process.exitValue() == 0;
     } catch (IOException e) {

@@ -32,8 +32,7 @@ class RecalculationTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"clinic-refit.xlsx"})
-  void libreOfficeComputesTheStoredValues(String sample)
-      throws IOException, InterruptedException {
+  void libreOfficeComputesTheStoredValues(String sample) throws IOException, InterruptedException {
     Office.assumePresent();
     Path filled = filled(sample);
     Map<String, Object> stored = Formulas.stored(filled);
@@ -42,9 +41,7 @@ class RecalculationTest {
 
     Path anew = Office.resaved(stripped, folder);
 
-    assertThat(
-            Formulas.differences(stored, Formulas.values(anew, stored.keySet())))
-        .isEmpty();
+    assertThat(Formulas.differences(stored, Formulas.values(anew, stored.keySet()))).isEmpty();
   }
 
   private Path filled(String sample) {

@@ -31,22 +31,25 @@ public final class CellReader {
   /**
    * The values of a line.
    *
-   * @param cells its cells by input
+   * @param row counted from 0
+   * @param cells its cells by input; one of another row is shared with it by a merge
    * @param contexts what is known of each column
    * @param rowUnit the unit that the row states in a column of its own
    */
   public Map<InputColumn, InputValue> line(
+      int row,
       Map<InputColumn, RawCell> cells,
       Map<InputColumn, CellContext> contexts,
       Optional<Unit> rowUnit) {
     Map<InputColumn, InputValue> values = new EnumMap<>(InputColumn.class);
     cells.forEach(
-        (column, cell) ->
-            values.put(
-                column,
-                column.quantity().isNumber()
-                    ? numbers.read(contexts.get(column).in(rowUnit), cell)
-                    : words.read(column, cell)));
+        (column, cell) -> {
+          InputValue value =
+              column.quantity().isNumber()
+                  ? numbers.read(contexts.get(column).in(rowUnit), cell)
+                  : words.read(column, cell);
+          values.put(column, cell.row() == row ? value : unlive(value));
+        });
     rowUnit.ifPresent(unit -> measured(values, cells, contexts, unit));
     RawCell size = cells.get(InputColumn.LENGTH);
     if (size != null && size.kind() == CellKind.TEXT) {
@@ -120,7 +123,7 @@ public final class CellReader {
     };
   }
 
-  /** The value of a cell that stands under another heading: no formula points at it. */
+  /** The value of a cell that is not this row's under this heading: no formula points at it. */
   private static InputValue unlive(InputValue value) {
     return new InputValue(
         value.state(),

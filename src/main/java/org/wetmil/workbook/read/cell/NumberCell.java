@@ -67,7 +67,7 @@ final class NumberCell {
             .filter(each -> each.dimension() == context.unit().dimension())
             .orElse(context.unit());
     if (context.column().quantity() == Quantity.SHARE) {
-      unit = share(context, number, texts.isPercent(cell));
+      unit = share(number, texts.isPercent(cell));
     }
     return value(context, raw, number, unit, number);
   }
@@ -84,7 +84,7 @@ final class NumberCell {
     if (typed instanceof Typed.Value value) {
       Unit unit = value.unit().orElse(context.unit());
       if (column.quantity() == Quantity.SHARE && value.unit().isEmpty()) {
-        unit = share(context, value.value(), false);
+        unit = share(value.value(), false);
       }
       return unit.dimension() == column.quantity().base().dimension()
           ? value(context, raw, value.value(), unit, Double.NaN)
@@ -163,7 +163,7 @@ final class NumberCell {
   }
 
   /** A share is typed 10, 10 % or 0.1: from 1 on, per cent are meant. */
-  private static Unit share(CellContext context, double number, boolean percentFormat) {
+  private static Unit share(double number, boolean percentFormat) {
     if (percentFormat) {
       return Unit.ONE;
     }

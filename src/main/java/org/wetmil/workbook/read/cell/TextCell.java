@@ -1,5 +1,7 @@
 package org.wetmil.workbook.read.cell;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.estimate.InputValue.State;
@@ -12,7 +14,11 @@ import org.wetmil.workbook.stream.RawCell;
 
 /** Reads the cells of columns that hold names and words. */
 final class TextCell {
+  /** No word for not known is longer; names are mostly longer, and need no reading. */
+  private static final int LONGEST_OPEN = 10;
+
   private final CellText texts;
+  private final Map<String, Boolean> known = new HashMap<>();
 
   TextCell(CellText texts) {
     this.texts = texts;
@@ -55,7 +61,11 @@ final class TextCell {
     return column != InputColumn.ROOM && column != InputColumn.NOTES;
   }
 
-  private static boolean isNotKnown(String text) {
+  private boolean isNotKnown(String text) {
+    return text.length() <= LONGEST_OPEN && known.computeIfAbsent(text, TextCell::readsAsOpen);
+  }
+
+  private static boolean readsAsOpen(String text) {
     return NumberText.read(text, DecimalMark.UNKNOWN) instanceof Typed.NotKnown;
   }
 }

@@ -1,5 +1,7 @@
 package org.wetmil.workbook.read.grid;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.wetmil.workbook.stream.CellKind;
@@ -9,6 +11,7 @@ import org.wetmil.workbook.stream.RawCell;
 /** What a cell shows to whoever looks at the sheet. */
 public final class CellText {
   private static final String GENERAL = "General";
+  private static final MathContext DIGITS = new MathContext(15);
 
   private final NumberFormats formats;
   private final boolean date1904;
@@ -22,7 +25,7 @@ public final class CellText {
   /** The text as shown, with the number format applied. */
   public String shown(RawCell cell) {
     return switch (cell.kind()) {
-      case NUMBER -> formatted(cell, formats.code(cell.style()));
+      case NUMBER -> shownNumber(cell);
       case BOOLEAN -> cell.text().equals("1") ? "TRUE" : "FALSE";
       case TEXT, ERROR, BLANK -> cell.text();
     };
@@ -30,9 +33,10 @@ public final class CellText {
 
   /** The text with a number's digits as they are, not as its format rounds them. */
   public String exact(RawCell cell) {
-    return cell.kind() == CellKind.NUMBER && !isDate(cell)
-        ? formatted(cell, isPercent(cell) ? "0.##########%" : GENERAL)
-        : shown(cell);
+    if (cell.kind() != CellKind.NUMBER || isDate(cell)) {
+      return shown(cell);
+    }
+    return isPercent(cell) ? formatted(cell, "0.##########%") : general(cell);
   }
 
   /** Whether the cell holds a number that is shown as a date or a time. */
@@ -60,6 +64,19 @@ public final class CellText {
     } catch (NumberFormatException e) {
       return Double.NaN;
     }
+  }
+
+  private String shownNumber(RawCell cell) {
+    String code = formats.code(cell.style());
+    return code.equals(GENERAL) ? general(cell) : formatted(cell, code);
+  }
+
+  /** The digits of a number, to the 15 that spreadsheets keep. */
+  private static String general(RawCell cell) {
+    double number = number(cell);
+    return Double.isFinite(number)
+        ? BigDecimal.valueOf(number).round(DIGITS).stripTrailingZeros().toPlainString()
+        : cell.text();
   }
 
   private String formatted(RawCell cell, String code) {

@@ -13,6 +13,8 @@ import java.util.stream.IntStream;
 import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.stream.DefinedName;
 import org.wetmil.workbook.stream.PackageReader;
+import org.wetmil.workbook.stream.SheetPart;
+import org.wetmil.workbook.stream.TableRef;
 
 /**
  * What an earlier fill left in a workbook, known by its marks and never by its headings.
@@ -59,6 +61,26 @@ public record OwnMarks(
   public boolean isOurs(String sheet, int row, int column) {
     return columns.getOrDefault(sheet, List.of()).stream()
         .anyMatch(range -> range.contains(row, column));
+  }
+
+  /** Excel tables as they were before an earlier fill let them grow. */
+  public List<TableRef> withoutOurs(SheetPart sheet, List<TableRef> tables) {
+    Set<Integer> ours = columnsOf(sheet.name());
+    return tables.stream().map(table -> withoutOurs(table, ours)).toList();
+  }
+
+  private static TableRef withoutOurs(TableRef table, Set<Integer> ours) {
+    CellRange range = table.range();
+    int last = range.lastColumn();
+    while (last > range.firstColumn() && ours.contains(last)) {
+      last--;
+    }
+    return new TableRef(
+        table.name(),
+        table.displayName(),
+        new CellRange(range.firstRow(), range.firstColumn(), range.lastRow(), last),
+        table.headerRows(),
+        table.totalsRows());
   }
 
   /** The columns of a sheet that the earlier fill wrote. */

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
+import org.wetmil.quantity.Unit;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.stream.CellAddress;
 
@@ -26,6 +27,7 @@ public final class ColumnChooser {
   private final Map<InputColumn, Heading> columns = new EnumMap<>(InputColumn.class);
   private final Map<Integer, ColumnValues> values = new HashMap<>();
   private final List<Remark> remarks = new ArrayList<>();
+  private final Map<InputColumn, Heading> inches = new EnumMap<>(InputColumn.class);
   private Heading secondRoom;
   private Heading units;
 
@@ -40,8 +42,13 @@ public final class ColumnChooser {
   public ChosenColumns choose() {
     findUnits();
     for (Heading heading : block.headings()) {
-      if (heading.isCertain() && heading != units) {
+      if (heading.isCertain() && !heading.equals(units) && !isPlace(heading)) {
         claim(heading, heading.candidates().get(0));
+      }
+    }
+    for (Heading heading : block.headings()) {
+      if (isPlace(heading) && columns.putIfAbsent(InputColumn.ROOM, heading) == null) {
+        readAs(heading, InputColumn.ROOM);
       }
     }
     for (Heading heading : block.headings()) {
@@ -58,8 +65,16 @@ public final class ColumnChooser {
         columns,
         Optional.ofNullable(secondRoom),
         numberFirst(),
+        inches,
         Optional.ofNullable(units),
         remarks);
+  }
+
+  /** In schedules Area is often a part of the building: then words stand under it. */
+  private boolean isPlace(Heading heading) {
+    return heading.candidates().equals(List.of(InputColumn.AREA))
+        && heading.unit().isEmpty()
+        && values(heading).areWords();
   }
 
   private void findUnits() {
@@ -80,11 +95,21 @@ public final class ColumnChooser {
       secondRoom = heading;
       return;
     }
+    if (isInchesOf(before, heading)) {
+      inches.put(column, heading);
+      return;
+    }
     remark(
         "heading-twice",
         heading,
         "Two columns are headed as %s: \"%s\" and \"%s\". The first is used; rename one of them."
             .formatted(column.heading(), before.text(), heading.text()));
+  }
+
+  private static boolean isInchesOf(Heading feet, Heading inches) {
+    return feet.unit().equals(Optional.of(Unit.FOOT))
+        && inches.unit().equals(Optional.of(Unit.INCH))
+        && inches.column() == feet.column() + 1;
   }
 
   private void settle(Heading heading) {
@@ -126,7 +151,7 @@ public final class ColumnChooser {
   private void guess(InputColumn wanted) {
     block.headings().stream()
         .filter(heading -> !columns.containsValue(heading))
-        .filter(heading -> heading != units && heading != secondRoom)
+        .filter(heading -> !heading.equals(units) && !heading.equals(secondRoom))
         .filter(heading -> !heading.isCertain() && values(heading).areNamesOf(wanted))
         .findFirst()
         .ifPresent(

@@ -50,6 +50,7 @@ final class ColumnValues {
           case COATING -> text -> catalogue.coating(text) instanceof Lookup.Found;
           case CONDITION -> text -> catalogue.condition(text) instanceof Lookup.Found;
           case TEXTURE -> text -> catalogue.texture(text) instanceof Lookup.Found;
+          case SHAPE -> text -> catalogue.shape(text) instanceof Lookup.Found;
           default -> text -> false;
         };
     return cells.size() >= FEWEST && isMost(cell -> isName.test(texts.shown(cell).strip()));
@@ -58,7 +59,7 @@ final class ColumnValues {
   /** Whether a column has a table of names. */
   static boolean hasNames(InputColumn column) {
     return switch (column) {
-      case SURFACE, COATING, CONDITION, TEXTURE -> true;
+      case SURFACE, COATING, CONDITION, TEXTURE, SHAPE -> true;
       default -> false;
     };
   }
@@ -70,6 +71,15 @@ final class ColumnValues {
             cell.kind() == CellKind.NUMBER
                 || LengthText.read(cell.text(), DecimalMark.UNKNOWN) instanceof Typed.Value
                 || NumberText.read(cell.text(), DecimalMark.UNKNOWN) instanceof Typed.Value);
+  }
+
+  /** Whether most of the cells are words that are neither numbers nor sizes nor left open. */
+  boolean areWords() {
+    return isMost(
+        cell ->
+            cell.kind() == CellKind.TEXT
+                && NumberText.read(cell.text(), DecimalMark.UNKNOWN) instanceof Typed.Refused
+                && cell.text().chars().noneMatch(Character::isDigit));
   }
 
   /** Whether most of the cells are sizes such as 3 x 4 m. */

@@ -33,14 +33,18 @@ public final class HeadingFinder {
   /** The headings of all tables and their repetitions, from top to bottom and left to right. */
   public List<HeadingBlock> find() {
     List<HeadingBlock> found = new ArrayList<>();
+    int above = 0;
     for (GridRow row : grid.rows()) {
-      if (row.row() >= FIRST_ROWS && found.isEmpty()) {
+      boolean top = row.row() < FIRST_ROWS;
+      if (!top && found.isEmpty()) {
         break;
       }
       int known = knownCells(row);
-      if (known >= 2 || (known >= 1 && row.row() < FIRST_ROWS)) {
+      // In the first rows, headings may be split over two rows, or have their units below.
+      if (known >= 2 || (top && (known == 1 || above >= 2))) {
         at(row.row()).forEach(block -> add(found, block));
       }
+      above = known;
     }
     found.sort(
         Comparator.comparingInt(HeadingBlock::headingRow)
@@ -128,7 +132,7 @@ public final class HeadingFinder {
     stacks.forEach((column, stack) -> headings.add(words.heading(column, stack)));
     List<HeadingBlock> blocks = new ArrayList<>();
     for (List<Heading> table : new SideBySide(grid, first, last).split(headings)) {
-      HeadingBlock block = new HeadingBlock(first, last, last, table);
+      HeadingBlock block = new HeadingBlock(first, last, last, table).withoutFilled();
       if (block.mayBeBid() && !holdsNumbers(block)) {
         blocks.add(block);
       }
@@ -152,17 +156,15 @@ public final class HeadingFinder {
     }
   }
 
+  /** A row with numbers under known headings is one of values. */
   private boolean holdsNumbers(HeadingBlock block) {
-    for (GridRow row : grid.rows(block.firstRow(), block.headingRow())) {
-      for (RawCell cell : row.cells()) {
-        boolean inside =
-            cell.column() >= block.firstColumn() && cell.column() <= block.lastColumn();
-        if (inside && cell.kind() == CellKind.NUMBER) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return grid.rows(block.firstRow(), block.headingRow()).stream()
+        .anyMatch(
+            row ->
+                block.headings().stream()
+                    .filter(Heading::isKnown)
+                    .map(heading -> grid.at(row.row(), heading.column()))
+                    .anyMatch(cell -> cell.kind() == CellKind.NUMBER));
   }
 
   /** Takes in a row of units below the headings. */

@@ -19,6 +19,7 @@ import org.wetmil.workbook.read.words.Words;
 
 /** Which columns a heading may name: its declared name, other trade words, the estimator's own. */
 public final class HeadingWords {
+  private static final int LETTERS_TO_TELL = 3;
   private static final Map<String, Set<InputColumn>> BUILT_IN = builtIn();
   private static final Pattern AT_GUN = Pattern.compile("(?iu)\\b(?:gun|tip)\\b|pistol");
   private static final Set<String> UNIT_COLUMN =
@@ -37,10 +38,14 @@ public final class HeadingWords {
           .collect(Collectors.toSet());
 
   private final Map<String, Set<InputColumn>> words;
+  private final Set<String> beginnings;
   private final Map<String, HeadingText> taken = new HashMap<>();
+  private final Map<String, Boolean> known = new HashMap<>();
 
   private HeadingWords(Map<String, Set<InputColumn>> words) {
     this.words = words;
+    this.beginnings =
+        words.keySet().stream().map(HeadingWords::beginning).collect(Collectors.toSet());
   }
 
   /** The words that come with the program. */
@@ -94,8 +99,25 @@ public final class HeadingWords {
 
   /** Whether a single text is known as a heading. */
   boolean isKnown(String text) {
-    HeadingText apart = apart(text);
-    return apart.names().stream().anyMatch(name -> words.containsKey(Words.key(name)));
+    return beginnings.contains(beginning(text)) && known.computeIfAbsent(text, this::isWord);
+  }
+
+  private boolean isWord(String text) {
+    return apart(text).names().stream().anyMatch(name -> words.containsKey(Words.key(name)));
+  }
+
+  /** The first letters of a text: most texts of a long sheet begin as no heading does. */
+  private static String beginning(String text) {
+    StringBuilder letters = new StringBuilder();
+    for (int i = 0; i < text.length() && letters.length() < LETTERS_TO_TELL; i++) {
+      char letter = text.charAt(i);
+      if (Character.isLetter(letter)) {
+        letters.append(Character.toLowerCase(letter));
+      } else if (!letters.isEmpty()) {
+        break;
+      }
+    }
+    return letters.toString();
   }
 
   private HeadingText apart(String raw) {

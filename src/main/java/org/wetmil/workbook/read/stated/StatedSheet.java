@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.wetmil.catalogue.Field;
 import org.wetmil.catalogue.StatedRow;
 import org.wetmil.catalogue.StatedRow.StatedCell;
+import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.measure.DecimalMark;
 import org.wetmil.quantity.Unit;
@@ -39,11 +40,15 @@ public final class StatedSheet {
     this.headings = new TableHeadings(table);
   }
 
-  /** The rows that a sheet states for a table; none when its headings are not found. */
-  public static List<StatedRow> rows(Grid grid, Tables table) {
+  /**
+   * The rows that a sheet states for a table; none when its headings are not found.
+   *
+   * @param problems takes rows that have values and no name
+   */
+  static List<StatedRow> rows(Grid grid, Tables table, List<TableProblem> problems) {
     StatedSheet sheet = new StatedSheet(grid, table);
     sheet.findHeadings();
-    return sheet.columns.isEmpty() ? List.of() : sheet.read();
+    return sheet.columns.isEmpty() ? List.of() : sheet.read(problems);
   }
 
   private void findHeadings() {
@@ -131,23 +136,37 @@ public final class StatedSheet {
     return Words.key(heading).equals("unit") || Words.key(heading).equals("uom");
   }
 
-  private List<StatedRow> read() {
+  private List<StatedRow> read(List<TableProblem> problems) {
+    String name = headings.spec().fields().get(0).heading();
     List<StatedRow> rows = new ArrayList<>();
     for (GridRow row : grid.rows(headingRow + 1, grid.lastRow())) {
       Optional<Unit> unit =
           unitColumn < 0 ? Optional.empty() : UnitWords.find(grid.text(row.row(), unitColumn));
       Map<String, StatedCell> cells = new LinkedHashMap<>();
       columns.forEach((at, column) -> read(row.row(), at, column, unit, cells));
-      if (cells.containsKey(headings.spec().fields().get(0).heading())) {
+      if (cells.containsKey(name)) {
         rows.add(new StatedRow(grid.sheet(), row.row() + 1, cells));
+      } else {
+        cells.values().stream()
+            .filter(StatedCell::trueNumber)
+            .findFirst()
+            .ifPresent(cell -> problems.add(nameless(cell, name)));
       }
     }
     return rows;
   }
 
+  private TableProblem nameless(StatedCell cell, String name) {
+    String expected = "a name under " + name + " in this row";
+    return new TableProblem(table.title(), grid.sheet(), cell.address(), cell.raw(), expected);
+  }
+
   private void read(
       int row, int at, Column column, Optional<Unit> rowUnit, Map<String, StatedCell> cells) {
-    RawCell cell = grid.at(row, at);
+    RawCell seen = grid.seenAt(row, at);
+    boolean name = column.fields().contains(headings.spec().fields().get(0));
+    // A room merged over its openings names each of them.
+    RawCell cell = name && seen.column() == at ? seen : grid.at(row, at);
     if (cell.kind() == CellKind.BLANK && cell.formula() == null) {
       return;
     }

@@ -60,7 +60,7 @@ public final class UnitWords {
       return Optional.empty();
     }
     String said = matcher.group(1);
-    for (String part : said.split("[\\s,;()]+")) {
+    for (String part : said.split("[\\s,;()]+", -1)) {
       Optional<Unit> unit =
           findForBid(part)
               .filter(each -> each.dimension() != Dimension.PRESSURE && each != Unit.PERCENT)

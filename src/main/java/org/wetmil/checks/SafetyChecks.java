@@ -1,0 +1,236 @@
+package org.wetmil.checks;
+
+import static org.wetmil.estimate.InputColumn.COATING;
+import static org.wetmil.estimate.InputColumn.CONDITION;
+import static org.wetmil.estimate.InputColumn.ROOM;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Condition;
+import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.Unit;
+import org.wetmil.quantity.UnitSystem;
+import org.wetmil.trade.DewPoint;
+
+/** Cautions that the figures of a bid call for; never a legal conclusion. */
+final class SafetyChecks {
+  /** Pressure from which an airless gun is to have a safety (published, 29 CFR 1926.302(b)). */
+  private static final double LATCH_PSI = 1000;
+
+  /** Buildings of this year and later are outside the lead rule (published, 40 CFR 745). */
+  private static final double LEAD_YEAR = 1978;
+
+  /** Disturbed area of one room up to which work counts as minor (published, 40 CFR 745.83). */
+  private static final double LEAD_ROOM_FT2 = 6;
+
+  /** Disturbed area outside up to which work counts as minor (published, 40 CFR 745.83). */
+  private static final double LEAD_OUTSIDE_FT2 = 20;
+
+  static final List<Check> ALL =
+      List.of(
+          new Check(
+              "safety-latch",
+              Severity.NOTE,
+              "Pressures that cut skin",
+              "At such pressures a jet is injected through the skin; it looks minor and is not.",
+              Kind.PUBLISHED,
+              "29 CFR 1926.302(b): airless guns of 1000 psi or more; said once for a job",
+              "Use a gun with a safety and a tip guard; an injection is an emergency at once.",
+              Rule.ofBid(SafetyChecks::latch)),
+          new Check(
+              "solvent-indoors",
+              Severity.WARNING,
+              "A solvent-borne coating is sprayed indoors",
+              "Its vapours burn and are breathed.",
+              Kind.PUBLISHED,
+              "29 CFR 1910.107 on spraying flammable coatings; said once for each coating",
+              "Ventilate until the vapours clear, ground the equipment, keep sparks away; follow"
+                  + " data sheet and local codes.",
+              Rule.ofBid(SafetyChecks::solvent)),
+          new Check(
+              "lead-paint",
+              Severity.WARNING,
+              "Old paint in a building from before 1978 is disturbed",
+              "Paint of that age may hold lead, whose dust harms children most.",
+              Kind.PUBLISHED,
+              "40 CFR 745.83: over 6 ft² per room inside or 20 ft² outside is not minor work",
+              "Have it tested and ask who is licensed before any sanding or scraping.",
+              Rule.ofBid(SafetyChecks::lead)),
+          new Check(
+              "dew-point",
+              Severity.WARNING,
+              "The surface is too near the dew point",
+              "Moisture settles on the surface and under the film.",
+              Kind.PUBLISHED,
+              "MIL-HDBK-1110 (UFC 3-190-06) 9.6.6: 5 °F above the dew point and rising",
+              "Wait, or warm the surface; measure about every four hours.",
+              Rule.ofBid(SafetyChecks::dewPoint)),
+          new Check(
+              "gun-distance",
+              Severity.NOTE,
+              "The gun distance is outside the usual",
+              "Farther off the spray dries on its way; nearer it floods.",
+              Kind.PUBLISHED,
+              "MIL-HDBK-1110 (UFC 3-190-06): 12 to 15 in for airless",
+              "Set a distance within the usual, or try it on a board.",
+              Rule.ofBid(SafetyChecks::distance)));
+
+  private SafetyChecks() {}
+
+  private static Stream<Fault> latch(FilledBid bid) {
+    double most =
+        Line.all(bid)
+            .filter(Line::isSetUp)
+            .mapToDouble(line -> line.filled().setPsi())
+            .max()
+            .orElse(0);
+    if (most < LATCH_PSI) {
+      return Stream.empty();
+    }
+    UnitSystem system = bid.bid().system();
+    String measured = Say.of(Quantity.PRESSURE, most, system);
+    String limit = Say.of(Quantity.PRESSURE, LATCH_PSI, system);
+    return Stream.of(
+        Fault.ofJob(
+            measured,
+            limit,
+            ("Guns run at up to %s, and from %s a gun is to have a safety and its tip a guard;"
+                    + " treat an injection as an emergency.")
+                .formatted(measured, limit)));
+  }
+
+  private static Stream<Fault> solvent(FilledBid bid) {
+    return Line.all(bid)
+        .filter(line -> line.isSetUp() && line.coating().solventBorne())
+        .filter(line -> !line.surface().outdoors())
+        .filter(Line.firstOf(line -> line.coating().name()))
+        .map(
+            line ->
+                line.fault(
+                    COATING,
+                    line.coating().name(),
+                    "",
+                    ("A solvent-borne coating, %s, is sprayed indoors; ventilate, keep off every"
+                            + " source of ignition, ground the equipment and follow its data sheet.")
+                        .formatted(line.coating().name())));
+  }
+
+  private static Stream<Fault> lead(FilledBid bid) {
+    double year = bid.bid().catalogue().number(Setting.YEAR_BUILT);
+    if (!(year < LEAD_YEAR)) {
+      return Stream.empty();
+    }
+    // the limit outside is for the whole job, inside for each room
+    Map<Object, List<Line>> places = new LinkedHashMap<>();
+    Line.all(bid)
+        .filter(line -> line.filled().isFilled() && disturbsOldPaint(line.work().condition()))
+        .forEach(line -> places.computeIfAbsent(place(line), place -> new ArrayList<>()).add(line));
+    return places.values().stream().flatMap(lines -> lead(lines, year));
+  }
+
+  private static Stream<Fault> lead(List<Line> lines, double year) {
+    Line first = lines.get(0);
+    boolean outside = first.surface().outdoors();
+    double limit = outside ? LEAD_OUTSIDE_FT2 : LEAD_ROOM_FT2;
+    double ft2 =
+        lines.stream().mapToDouble(line -> line.filled().base(FilledColumn.NET_AREA)).sum();
+    if (!(ft2 > limit)) {
+      return Stream.empty();
+    }
+    Say.Pair said = first.pair(Quantity.AREA, ft2, limit);
+    return Stream.of(
+        first.fault(
+            CONDITION,
+            said.measured(),
+            said.limit(),
+            ("Built in %s, and %s of old paint %s may be disturbed, over %s; have it tested for"
+                    + " lead and ask who is licensed.")
+                .formatted(
+                    Say.number(year, 0),
+                    said.measured(),
+                    outside ? "outside" : "in this room",
+                    said.limit())));
+  }
+
+  /** Painted and peeling surfaces, and bare ones that are not of new material. */
+  private static boolean disturbsOldPaint(Condition condition) {
+    if (condition == null) {
+      return false;
+    }
+    return switch (condition.state()) {
+      case PAINTED, PEELING -> true;
+      case BARE -> !Names.key(condition.name()).startsWith("new ");
+      case NEW, PRIMED -> false;
+    };
+  }
+
+  private static Object place(Line line) {
+    return line.surface().outdoors()
+        ? "outside"
+        : List.of(line.filled().line().sheet(), Names.key(line.text(ROOM)));
+  }
+
+  private static Stream<Fault> dewPoint(FilledBid bid) {
+    Catalogue catalogue = bid.bid().catalogue();
+    double airF = catalogue.number(Setting.AIR_TEMPERATURE);
+    double surfaceF = catalogue.number(Setting.SURFACE_TEMPERATURE);
+    double humidity = catalogue.number(Setting.HUMIDITY);
+    if (Double.isNaN(airF) || Double.isNaN(surfaceF) || !(humidity > 0)) {
+      return Stream.empty();
+    }
+    double marginF = catalogue.number(Setting.DEW_POINT_MARGIN);
+    double dewF = DewPoint.fahrenheit(airF, humidity * 100);
+    if (surfaceF >= dewF + marginF) {
+      return Stream.empty();
+    }
+    UnitSystem system = bid.bid().system();
+    Say.Pair said = Say.pair(Quantity.TEMPERATURE, surfaceF, dewF + marginF, system);
+    return Stream.of(
+        Fault.at(
+            Spot.of(catalogue.entry(Setting.SURFACE_TEMPERATURE)),
+            said.measured(),
+            said.limit(),
+            "The surface at %s is under %s, which is %s above the dew point of %s; wait or warm it."
+                .formatted(
+                    said.measured(),
+                    said.limit(),
+                    difference(marginF, system),
+                    Say.of(Quantity.TEMPERATURE, dewF, system))));
+  }
+
+  /** A difference of temperatures, which has no zero to shift. */
+  private static String difference(double fahrenheit, UnitSystem system) {
+    Unit unit = Quantity.TEMPERATURE.unit(system);
+    double shown = fahrenheit * Unit.FAHRENHEIT.si() / unit.si();
+    return Say.number(shown, 1) + " " + unit.symbol();
+  }
+
+  private static Stream<Fault> distance(FilledBid bid) {
+    Catalogue catalogue = bid.bid().catalogue();
+    double distance = catalogue.number(Setting.DISTANCE);
+    double least = catalogue.number(Setting.LEAST_DISTANCE);
+    double most = catalogue.number(Setting.GREATEST_DISTANCE);
+    if (distance >= least && distance <= most) {
+      return Stream.empty();
+    }
+    UnitSystem system = bid.bid().system();
+    Say.Pair said = Say.pair(Quantity.FAN_WIDTH, distance, distance < least ? least : most, system);
+    String limit = Say.range(Quantity.FAN_WIDTH, least, most, system);
+    return Stream.of(
+        Fault.at(
+            Spot.of(catalogue.entry(Setting.DISTANCE)),
+            said.measured(),
+            limit,
+            "A gun distance of %s is outside the usual %s; try it on a board."
+                .formatted(said.measured(), limit)));
+  }
+}

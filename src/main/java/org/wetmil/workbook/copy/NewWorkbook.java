@@ -1,0 +1,42 @@
+package org.wetmil.workbook.copy;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.wetmil.workbook.opc.ZipPackage;
+
+/** Writes a workbook that was made from nothing; the same content gives the same file. */
+public final class NewWorkbook {
+  private static final int COMPRESSION = 9;
+
+  private NewWorkbook() {}
+
+  /**
+   * Writes a workbook, whole or not at all.
+   *
+   * @param overwrite whether a file that is there already may be replaced
+   * @throws org.wetmil.workbook.WorkbookException.Unwritable when it cannot be written
+   */
+  public static void write(XSSFWorkbook workbook, Path output, boolean overwrite) {
+    LibrarySettings.apply();
+    // the library notes when it was made, which would make each file another
+    workbook.getProperties().getCoreProperties().setCreated(Optional.empty());
+    try (OutputFile files = OutputFile.claim(List.of(), output, overwrite)) {
+      Path asMade = files.temporary();
+      try (OutputStream out = files.open(asMade)) {
+        workbook.write(out);
+      } catch (IOException e) {
+        throw new IllegalStateException(e);
+      }
+      Path timeless = files.temporary();
+      try (ZipPackage from = ZipPackage.open(asMade);
+          ZipWriter out = new ZipWriter(files.open(timeless), COMPRESSION)) {
+        from.names().forEach(part -> out.copy(from, part));
+      }
+      files.publish(timeless);
+    }
+  }
+}
