@@ -2,10 +2,11 @@ package org.wetmil.audit.model;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.wetmil.audit.past.GroupedBy;
 import org.wetmil.audit.past.Observation;
 import org.wetmil.audit.past.Observations;
@@ -13,8 +14,9 @@ import org.wetmil.audit.stats.Sample;
 
 /**
  * ln(outcome / estimate) = all + coating + surface + crew + year, each effect shrunk towards 0, so
- * that a factor is w x group + (1 - w) x all. An outcome known only for a mixture enters its groups
- * by their shares of the estimate. The year is fitted so that it does not pass for anything else.
+ * that a factor is w x group + (1 - w) x all. Within a crew its heights have effects of their own.
+ * An outcome known only for a mixture enters its groups by their shares of the estimate. The year
+ * is fitted so that it does not pass for anything else.
  *
  * @param all log ratios of the bids; their mean is the factor common to all, named first
  * @param effects by kind, then name
@@ -23,11 +25,15 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
   /** How often the shrinkage is told anew from the effects that came of the last one. */
   private static final int ROUNDS = 2;
 
-  /** Fits the model to observations of at least one bid. */
+  /**
+   * Fits the model.
+   *
+   * @param observations of at least one bid; those of a bid beside each other
+   */
   public static AdditiveModel fit(Observations observations) {
     Sample all = all(observations);
-    List<Observation> list = merged(observations);
-    Map<GroupedBy, List<Term>> terms = terms(observations, list);
+    List<Observation> list = observations.list();
+    Map<GroupedBy, List<Term>> terms = terms(list);
     double[] logs = list.stream().mapToDouble(one -> one.logRatio() - all.mean()).toArray();
     Map<GroupedBy, Shrinkage> shrinkage = start();
     Backfit fit = Backfit.of(terms, logs, shrinkage);
@@ -49,6 +55,11 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
     return new AdditiveModel(all, List.copyOf(effects));
   }
 
+  /** Log factor on an estimate by all kinds of groups. */
+  public double logFactor(Observation one) {
+    return logFactor(one, EnumSet.allOf(GroupedBy.class));
+  }
+
   /** Log factor on an estimate by the groups of some kinds; an unknown group adds nothing. */
   public double logFactor(Observation one, Set<GroupedBy> kinds) {
     return all.mean()
@@ -58,26 +69,28 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
             .sum();
   }
 
-  /** The effect of a group. */
-  public Effect effect(GroupedBy by, String group) {
+  /** The log effect of a group as its bids show it; 0 for one that the bids do not have. */
+  public double seen(GroupedBy by, String group) {
+    return sum(by, group, Effect::seen);
+  }
+
+  /** The log effect of a group as believed; 0 for one that the bids do not have. */
+  public double log(GroupedBy by, String group) {
+    return sum(by, group, Effect::log);
+  }
+
+  private double sum(GroupedBy by, String group, ToDoubleFunction<Effect> figure) {
     return effects.stream()
         .filter(effect -> effect.by() == by && effect.group().equals(group))
-        .findFirst()
-        .orElseThrow();
+        .mapToDouble(figure)
+        .sum();
   }
 
-  /** The factor common to all bids. */
-  public double common() {
-    return Math.exp(all.mean());
-  }
-
-  private static Map<GroupedBy, List<Term>> terms(
-      Observations observations, List<Observation> list) {
+  private static Map<GroupedBy, List<Term>> terms(List<Observation> list) {
     Map<GroupedBy, List<Term>> terms = new EnumMap<>(GroupedBy.class);
     for (GroupedBy by : GroupedBy.values()) {
       if (by.isInModel()) {
-        terms.put(
-            by, observations.groups(by).stream().map(group -> Term.of(by, group, list)).toList());
+        terms.put(by, Term.of(by, list));
       }
     }
     return terms;
@@ -95,7 +108,7 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
     return new Effect(
         term.by(),
         term.group(),
-        term.exposures().size(),
+        term.jobs(),
         term.bids(),
         shrinkage.weight(term.bids()),
         kind.seen(group) - kind.middle(),
@@ -111,22 +124,5 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
                         bid.stream().mapToDouble(Observation::actual).sum()
                             / bid.stream().mapToDouble(Observation::estimated).sum()))
             .toArray());
-  }
-
-  /** Lines of a bid that are alike in every kind of the model are one observation. */
-  private static List<Observation> merged(Observations observations) {
-    return observations.byBid().values().stream()
-        .flatMap(
-            bid -> {
-              Map<Object, Observation> alike = new LinkedHashMap<>();
-              for (Observation one : bid) {
-                Object kind =
-                    List.of(
-                        one.shares().get(GroupedBy.COATING), one.shares().get(GroupedBy.SURFACE));
-                alike.merge(kind, one, Observation::with);
-              }
-              return alike.values().stream();
-            })
-        .toList();
   }
 }
