@@ -20,6 +20,7 @@ public final class RewriteSamples {
 
   public static void main(String[] args) throws IOException {
     ReadmeTables.main(args);
+    SpringMonth.write();
     for (UnitSystem system : UnitSystem.values()) {
       TemplateJob.write(TEMPLATES.resolve(TemplateJob.usualName(system)), system, true);
     }
@@ -31,5 +32,6 @@ public final class RewriteSamples {
       changes.stream().limit(SHOWN).forEach(change -> System.out.println("  " + change));
       sample.fill(sample.twin());
     }
+    ReconciledMonth.write(ReconciledMonth.TWIN);
   }
 }

@@ -21,19 +21,19 @@ final class BidSheetShape {
   }
 
   private static void widths(XSSFSheet sheet, SheetPlan plan, int first) {
+    ColumnSpans spans = new ColumnSpans(sheet);
     int firstGrouped = Integer.MAX_VALUE;
     int lastGrouped = -1;
     for (FilledColumn column : plan.columns()) {
       int at = first + plan.columns().indexOf(column);
-      sheet.setColumnWidth(at, width(column) * 256);
+      spans.widen(at, width(column));
       if (column.isGrouped()) {
         firstGrouped = Math.min(firstGrouped, at);
         lastGrouped = Math.max(lastGrouped, at);
       }
     }
     if (lastGrouped >= 0) {
-      sheet.groupColumn(firstGrouped, lastGrouped);
-      sheet.setColumnGroupCollapsed(firstGrouped, true);
+      spans.fold(firstGrouped, lastGrouped);
     }
   }
 
@@ -41,7 +41,8 @@ final class BidSheetShape {
     return switch (column) {
       case FINDINGS -> RowCells.FINDINGS_WIDTH;
       case COATING_USED -> 16;
-      case ORIFICE, FAN -> 13;
+      case ORIFICE, FAN -> 15;
+      case PREPARE -> 12;
       default -> 10;
     };
   }

@@ -28,6 +28,7 @@ public final class Look {
 
   public Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
+    DefaultStyles.ensure(workbook);
   }
 
   /** The heading of a column that Wetmil fills or of a list. */
@@ -66,6 +67,110 @@ public final class Look {
           if (asText) {
             style.setDataFormat(workbook.createDataFormat().getFormat("@"));
           }
+        });
+  }
+
+  /** The heading of a table on a page, which may run over several cells. */
+  public XSSFCellStyle band(boolean right) {
+    return style(
+        "band " + right,
+        style -> {
+          style.setFont(font(true, 0, WHITE));
+          fill(style, SLATE);
+          style.setAlignment(right ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+        });
+  }
+
+  /** A figure that is asked for first. */
+  XSSFCellStyle figure(int decimals) {
+    return style(
+        "figure " + decimals,
+        style -> {
+          style.setFont(font(true, 8, SLATE));
+          format(style, decimals);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** The words beside a large figure. */
+  XSSFCellStyle figureWords() {
+    return style(
+        "figure words",
+        style -> {
+          style.setFont(font(true, 3, null));
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** A large amount at the end of a line. */
+  XSSFCellStyle figureMoney(int decimals) {
+    return style(
+        "figure money " + decimals,
+        style -> {
+          style.setFont(font(true, 8, SLATE));
+          format(style, decimals);
+          style.setAlignment(HorizontalAlignment.RIGHT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** The currency of a large amount. */
+  XSSFCellStyle figureUnit() {
+    return style(
+        "figure unit",
+        style -> {
+          style.setFont(font(true, 3, null));
+          style.setAlignment(HorizontalAlignment.RIGHT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** Words of the first line of a room, parted from the room above. */
+  XSSFCellStyle roomText() {
+    return style(
+        "room text",
+        style -> {
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          above(style);
+        });
+  }
+
+  /** A number of the first line of a room. */
+  XSSFCellStyle roomNumber(int decimals) {
+    return style(
+        "room number " + decimals,
+        style -> {
+          format(style, decimals);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          above(style);
+        });
+  }
+
+  /** A cell under a line. */
+  XSSFCellStyle lineAbove() {
+    return style("line above", Look::above);
+  }
+
+  /** The unit of the number before it. */
+  XSSFCellStyle unit() {
+    return style(
+        "unit",
+        style -> {
+          style.setIndention((short) 1);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A share as a percentage. */
+  public XSSFCellStyle percent() {
+    return style(
+        "percent",
+        style -> {
+          style.setDataFormat(workbook.createDataFormat().getFormat("0.0%"));
+          style.setVerticalAlignment(VerticalAlignment.TOP);
         });
   }
 
@@ -174,6 +279,22 @@ public final class Look {
         });
   }
 
+  /** A number that stands out, as a total does. */
+  public XSSFCellStyle strongNumber(int decimals) {
+    return style(
+        "strong number " + decimals,
+        style -> {
+          style.setFont(font(true, 0, null));
+          format(style, decimals);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A whole number that was chosen and follows nothing. */
+  XSSFCellStyle choice() {
+    return strongNumber(0);
+  }
+
   /** A number shown as it is, without rounding what is seen. */
   public XSSFCellStyle plain() {
     return style(
@@ -189,6 +310,17 @@ public final class Look {
     return style(
         "at left",
         style -> {
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A day, written so that every country reads it alike. */
+  public XSSFCellStyle date() {
+    return style(
+        "date",
+        style -> {
+          style.setDataFormat(workbook.createDataFormat().getFormat("yyyy-mm-dd"));
           style.setAlignment(HorizontalAlignment.LEFT);
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });
@@ -211,6 +343,8 @@ public final class Look {
         name,
         key -> {
           XSSFCellStyle style = workbook.createCellStyle();
+          // said outright, since a program may take a font of its own for what is not said
+          style.setFont(workbook.getFontAt(0));
           shape.accept(style);
           return style;
         });
@@ -221,8 +355,9 @@ public final class Look {
     XSSFFont own = workbook.getFontAt(0);
     XSSFFont font = workbook.createFont();
     font.setFontName(own.getFontName());
-    // a program without that font takes another of its kind
+    // without these a program that lacks the font takes another one for each
     font.setFamily(own.getFamily());
+    font.setScheme(own.getScheme());
     font.setFontHeight(own.getFontHeightInPoints() + larger);
     font.setBold(bold);
     if (colour != null) {
@@ -239,6 +374,11 @@ public final class Look {
   private static void fill(XSSFCellStyle style, byte[] colour) {
     style.setFillForegroundColor(new XSSFColor(colour));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+  }
+
+  private static void above(XSSFCellStyle style) {
+    style.setBorderTop(BorderStyle.THIN);
+    style.setTopBorderColor(new XSSFColor(LINE));
   }
 
   private static void edge(XSSFCellStyle style) {

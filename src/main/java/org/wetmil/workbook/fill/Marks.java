@@ -1,10 +1,8 @@
 package org.wetmil.workbook.fill;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.Name;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -20,6 +18,9 @@ public final class Marks {
 
   /** The custom document property that names the file it was filled from. */
   public static final String SOURCE = "Wetmil source";
+
+  /** The custom document property of a workbook that compares purchases with bids. */
+  public static final String RECONCILED = "Wetmil reconciled";
 
   /** Begins every workbook name of ours. */
   public static final String PREFIX = "wm_";
@@ -37,7 +38,7 @@ public final class Marks {
     property(workbook, SOURCE, stamp.inputName());
   }
 
-  private static void property(XSSFWorkbook workbook, String name, String value) {
+  public static void property(XSSFWorkbook workbook, String name, String value) {
     var properties = workbook.getProperties().getCustomProperties();
     if (properties.contains(name)) {
       properties.getProperty(name).setLpwstr(value);
@@ -46,7 +47,7 @@ public final class Marks {
     }
   }
 
-  static void sheet(XSSFSheet sheet, String word) {
+  public static void sheet(XSSFSheet sheet, String word) {
     XSSFName name = sheet.getWorkbook().createName();
     name.setNameName(SHEET + word);
     name.setRefersToFormula(Texts.sheet(sheet.getSheetName()) + "!$A$1");
@@ -60,29 +61,21 @@ public final class Marks {
           COLUMN + column.name().toLowerCase(Locale.ROOT) + (slot == 0 ? "" : "_" + (slot + 1)));
       name.setSheetIndex(sheet.getWorkbook().getSheetIndex(sheet));
       name.setRefersToFormula(
-          "%s!$%s$%d:$%s$%d"
-              .formatted(
-                  Texts.sheet(sheet.getSheetName()),
-                  letters,
-                  block.table().headingRow() + 1,
-                  letters,
-                  block.table().lastRow() + 1));
+          Texts.sheet(sheet.getSheetName())
+              + "!$"
+              + letters
+              + "$"
+              + (block.table().headingRow() + 1)
+              + ":$"
+              + letters
+              + "$"
+              + (block.table().lastRow() + 1));
     }
   }
 
-  /** The cells that an earlier fill added to a sheet. */
-  static List<CellRangeAddress> areas(XSSFSheet sheet) {
-    List<CellRangeAddress> areas = new ArrayList<>();
-    for (Name name : sheet.getWorkbook().getAllNames()) {
-      boolean ours =
-          name.getNameName().startsWith(COLUMN)
-              && name.getSheetIndex() == sheet.getWorkbook().getSheetIndex(sheet);
-      String area = name.getRefersToFormula();
-      if (ours && area != null && !area.contains("#REF!")) {
-        areas.add(CellRangeAddress.valueOf(area.substring(area.lastIndexOf('!') + 1)));
-      }
-    }
-    return areas;
+  /** Whether a name is for this program alone; the names of figures serve the estimator too. */
+  static boolean isHidden(String name) {
+    return name.startsWith(COLUMN) || name.startsWith(SHEET);
   }
 
   /** Takes away the names and sheets of an earlier fill. */
