@@ -48,14 +48,14 @@ public final class Outputs {
 
   /** The file for the customer, beside an output of this run. */
   public Path customer(Path output) {
-    String name = FileName.of(output);
+    String name = output.getFileName().toString();
     String stem = name.substring(0, name.lastIndexOf('.'));
     String base = stem.endsWith(FILLED) ? stem.substring(0, stem.length() - FILLED.length()) : stem;
     Path path;
     int number = 1;
     do {
       String copy = base + "-customer" + (number == 1 ? "" : "-" + number) + ".xlsx";
-      path = FileName.beside(output, copy);
+      path = output.resolveSibling(copy);
       number++;
     } while (inputs.contains(path) || !given.add(key(path)));
     return path;
