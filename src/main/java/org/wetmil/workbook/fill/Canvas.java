@@ -57,7 +57,7 @@ final class Canvas {
   }
 
   Canvas merged(int row, int first, int last) {
-    sheet.addMergedRegion(new CellRangeAddress(row, row, first, last));
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
     return this;
   }
 

@@ -158,7 +158,8 @@ final class CrewSheet {
 
   private void merged(int first) {
     int row = rows.number() - 1;
-    sheet.addMergedRegion(new CellRangeAddress(row, row, first, LAST));
+    // each in a row of its own, so that comparing it with all others would be lost time
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, LAST));
   }
 
   private void line(FilledLine line) {
