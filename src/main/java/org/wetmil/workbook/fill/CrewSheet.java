@@ -109,6 +109,8 @@ final class CrewSheet {
           .text(wording.get("crew." + trouble), look.large(true))
           .text(wording.get("crew." + trouble + ".do"), look.large(false));
       rows.current().setHeightInPoints(22);
+      int row = rows.number() - 1;
+      sheet.addMergedRegion(new CellRangeAddress(row, row, 1, WIDTHS.length - 1));
     }
     sentence(rows, wording.get("crew.board"), 24);
     sentence(rows, wording.get("crew.caution"), 62);
