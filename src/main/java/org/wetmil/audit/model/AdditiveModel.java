@@ -1,0 +1,132 @@
+package org.wetmil.audit.model;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.wetmil.audit.past.GroupedBy;
+import org.wetmil.audit.past.Observation;
+import org.wetmil.audit.past.Observations;
+import org.wetmil.audit.stats.Sample;
+
+/**
+ * ln(outcome / estimate) = all + coating + surface + crew + year, each effect shrunk towards 0, so
+ * that a factor is w x group + (1 - w) x all. An outcome known only for a mixture enters its groups
+ * by their shares of the estimate. The year is fitted so that it does not pass for anything else.
+ *
+ * @param all log ratios of the bids; their mean is the factor common to all, named first
+ * @param effects by kind, then name
+ */
+public record AdditiveModel(Sample all, List<Effect> effects) {
+  /** How often the shrinkage is told anew from the effects that came of the last one. */
+  private static final int ROUNDS = 2;
+
+  /** Fits the model to observations of at least one bid. */
+  public static AdditiveModel fit(Observations observations) {
+    Sample all = all(observations);
+    List<Observation> list = merged(observations);
+    Map<GroupedBy, List<Term>> terms = terms(observations, list);
+    double[] logs = list.stream().mapToDouble(one -> one.logRatio() - all.mean()).toArray();
+    Map<GroupedBy, Shrinkage> shrinkage = start();
+    Backfit fit = Backfit.of(terms, logs, shrinkage);
+    for (int round = 0; round < ROUNDS; round++) {
+      shrinkage = fit.shrinkage();
+      fit = Backfit.of(terms, logs, shrinkage);
+    }
+    List<Effect> effects = new ArrayList<>();
+    for (Map.Entry<GroupedBy, List<Term>> kind : terms.entrySet()) {
+      for (int group = 0; group < kind.getValue().size(); group++) {
+        effects.add(
+            effect(
+                kind.getValue().get(group),
+                group,
+                fit.kind(kind.getKey()),
+                shrinkage.get(kind.getKey())));
+      }
+    }
+    return new AdditiveModel(all, List.copyOf(effects));
+  }
+
+  /** Log factor on an estimate by the groups of some kinds; an unknown group adds nothing. */
+  public double logFactor(Observation one, Set<GroupedBy> kinds) {
+    return all.mean()
+        + effects.stream()
+            .filter(effect -> kinds.contains(effect.by()))
+            .mapToDouble(effect -> one.share(effect.by(), effect.group()) * effect.log())
+            .sum();
+  }
+
+  /** The effect of a group. */
+  public Effect effect(GroupedBy by, String group) {
+    return effects.stream()
+        .filter(effect -> effect.by() == by && effect.group().equals(group))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The factor common to all bids. */
+  public double common() {
+    return Math.exp(all.mean());
+  }
+
+  private static Map<GroupedBy, List<Term>> terms(
+      Observations observations, List<Observation> list) {
+    Map<GroupedBy, List<Term>> terms = new EnumMap<>(GroupedBy.class);
+    for (GroupedBy by : GroupedBy.values()) {
+      if (by.isInModel()) {
+        terms.put(
+            by, observations.groups(by).stream().map(group -> Term.of(by, group, list)).toList());
+      }
+    }
+    return terms;
+  }
+
+  private static Map<GroupedBy, Shrinkage> start() {
+    Map<GroupedBy, Shrinkage> start = new EnumMap<>(GroupedBy.class);
+    for (GroupedBy by : GroupedBy.values()) {
+      start.put(by, Shrinkage.START);
+    }
+    return start;
+  }
+
+  private static Effect effect(Term term, int group, Backfit.Kind kind, Shrinkage shrinkage) {
+    return new Effect(
+        term.by(),
+        term.group(),
+        term.exposures().size(),
+        term.bids(),
+        shrinkage.weight(term.bids()),
+        kind.seen(group) - kind.middle(),
+        kind.effect(group));
+  }
+
+  private static Sample all(Observations observations) {
+    return Sample.of(
+        observations.byBid().values().stream()
+            .mapToDouble(
+                bid ->
+                    Math.log(
+                        bid.stream().mapToDouble(Observation::actual).sum()
+                            / bid.stream().mapToDouble(Observation::estimated).sum()))
+            .toArray());
+  }
+
+  /** Lines of a bid that are alike in every kind of the model are one observation. */
+  private static List<Observation> merged(Observations observations) {
+    return observations.byBid().values().stream()
+        .flatMap(
+            bid -> {
+              Map<Object, Observation> alike = new LinkedHashMap<>();
+              for (Observation one : bid) {
+                Object kind =
+                    List.of(
+                        one.shares().get(GroupedBy.COATING), one.shares().get(GroupedBy.SURFACE));
+                alike.merge(kind, one, Observation::with);
+              }
+              return alike.values().stream();
+            })
+        .toList();
+  }
+}
