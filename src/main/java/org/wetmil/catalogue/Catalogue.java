@@ -111,7 +111,7 @@ public final class Catalogue {
 
   /** A shape; of the two printed coefficients of a rolling shutter, the one that is set. */
   public Lookup<Shape> shape(String name) {
-    boolean disputed = Names.key(name).equals("rolling shutter");
+    boolean disputed = !name.isEmpty() && Names.key(name).equals("rolling shutter");
     return shapes.look(disputed ? name + " " + text(Setting.ROLLING_SHUTTER) : name);
   }
 
@@ -186,6 +186,15 @@ public final class Catalogue {
   private String testKey(String coatingName, int orificeThou) {
     Coating known = coating(coatingName).orNull();
     return Names.key(known == null ? coatingName : known.name()) + " " + orificeThou;
+  }
+
+  /** Other trade words that mean a row of a table, as {@link Names#key} gives them. */
+  public List<String> otherNames(Tables which, String name) {
+    String key = Names.key(name);
+    return otherWords.getOrDefault(which.title(), List.of()).stream()
+        .filter(word -> Names.key(word.means()).equals(key))
+        .map(Word::key)
+        .toList();
   }
 
   Optional<Word> otherWord(Tables which, String name) {

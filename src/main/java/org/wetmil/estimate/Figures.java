@@ -60,7 +60,7 @@ final class Figures {
     Expr laid = Expr.times(terms.factor(UnitFactor.FILM), cell(FilledColumn.FLOW), stick);
     Expr target = coats.target(work, terms, cell(FilledColumn.COATS));
     Expr wanted = laid.over(target.times(swept));
-    live(FilledColumn.SPEED, speed(stroke, followed, wanted));
+    live(FilledColumn.SPEED, speed(followed, wanted));
     live(FilledColumn.WET_FILM, laid.over(cell(FilledColumn.SPEED).times(swept)));
 
     Expr solids = terms.entry(work.coating().row(), "Volume solids");
@@ -73,7 +73,7 @@ final class Figures {
             CoatPlan.thinned(work, terms, terms.factor(UnitFactor.SPREAD)),
             stick,
             hit,
-            Expr.num(1).minus(terms.setting(waste(work))));
+            Expr.num(1).minus(terms.setting(work.waste())));
     Texture texture = work.texture();
     boolean rough = texture != null && !work.coating().fillsVoids() && texture.roughness() != 1;
     Expr film = cell(FilledColumn.WET_FILM);
@@ -129,7 +129,7 @@ final class Figures {
 
   /** Costs where prices are stated: the same figures, not yet in whole containers. */
   private void costs() {
-    Containers containers = Containers.of(catalogue, work.coating(), terms.system());
+    Containers containers = terms.containers(work.coating());
     if (containers.isPriced()) {
       Expr price = Expr.num(containers.cheapest(Quantity.VOLUME.unit(terms.system())));
       live(FilledColumn.PAINT_COST, cell(FilledColumn.PAINT).times(price));
@@ -139,11 +139,6 @@ final class Figures {
           terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
       live(FilledColumn.LABOUR_COST, cell(FilledColumn.LABOUR).times(burdened));
     }
-  }
-
-  /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
-  static Setting waste(Work work) {
-    return work.sprayer() != null && work.sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
   }
 
   private void choices(CoatPlan coats, Setup recommended, Setup followed) {
@@ -193,7 +188,7 @@ final class Figures {
             Expr.sqrt(pressure.over(density))));
   }
 
-  private Expr speed(Stroke stroke, Setup followed, Expr wanted) {
+  private Expr speed(Setup followed, Expr wanted) {
     if (!followed.isTip()) {
       return terms.literal(followed.speedInPerS(), Quantity.GUN_SPEED);
     }

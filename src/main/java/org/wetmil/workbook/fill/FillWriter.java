@@ -6,16 +6,20 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
+import org.wetmil.workbook.stream.CellRange;
 
 /** Writes a filled workbook: a copy of the estimator's, with filled columns and sheets of ours. */
 public final class FillWriter {
@@ -23,6 +27,7 @@ public final class FillWriter {
       Comparator.comparing(Finding::severity).reversed();
 
   private final ReadWorkbook read;
+  private final FilledJob job;
   private final FilledBid filled;
   private final List<Finding> worstFirst;
   private final Map<String, Map<Integer, List<Finding>>> byRow;
@@ -33,9 +38,10 @@ public final class FillWriter {
   /**
    * @param findings in the order of the bid
    */
-  public FillWriter(ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
+  public FillWriter(ReadWorkbook read, FilledJob job, List<Finding> findings, FillStamp stamp) {
     this.read = read;
-    this.filled = filled;
+    this.job = job;
+    this.filled = job.filled();
     this.stamp = stamp;
     this.worstFirst = findings.stream().sorted(WORST_FIRST).toList();
     this.byRow =
@@ -77,22 +83,19 @@ public final class FillWriter {
   }
 
   private List<SheetEdit> shape(XSSFWorkbook workbook) {
-    Map<String, List<CellRangeAddress>> earlier = new HashMap<>();
-    plans.forEach(plan -> earlier.put(plan.sheet(), Marks.areas(workbook.getSheet(plan.sheet()))));
     clear(workbook);
     Look look = new Look(workbook);
 
-    XSSFSheet findings = SheetNames.create(workbook, "Findings");
-    new FindingsSheet(findings, look, addresses).write(worstFirst);
-    Marks.sheet(findings, "findings");
-
     BasisBook book = new BasisBook(filled);
-    XSSFSheet basis = SheetNames.create(workbook, "Basis");
-    new BasisSheet(workbook, basis, look, filled, plans, book).write(stamp);
-    Marks.sheet(basis, "basis");
+    OwnSheets sheets = OwnSheets.create(workbook, job);
+    // Basis first: formulas elsewhere use the names that it defines
+    new BasisSheet(workbook, sheets.basis(), look, filled, plans, book).write(stamp);
+    new FindingsSheet(sheets.findings(), look, addresses).write(worstFirst);
+    sheets.write(look, book, plans, worstFirst, stamp);
     Marks.stamp(workbook, stamp);
 
     List<SheetEdit> edits = new ArrayList<>();
+    Set<String> notPlanned = new TreeSet<>(read.ourCells().keySet());
     for (SheetPlan plan : plans) {
       XSSFSheet sheet = workbook.getSheet(plan.sheet());
       BidSheetShape.shape(sheet, plan, worst(plan));
@@ -100,14 +103,17 @@ public final class FillWriter {
       BidTables.grow(sheet, plan, headings, book);
       RowCells cells =
           new RowCells(plan, headings, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
-      List<CellRangeAddress> left = earlier.get(plan.sheet());
-      edits.add(
-          new SheetEdit(
-              plan.sheet(),
-              cells,
-              (row, column) -> left.stream().anyMatch(area -> area.isInRange(row, column))));
+      edits.add(new SheetEdit(plan.sheet(), cells, earlier(plan.sheet())));
     }
+    plans.forEach(plan -> notPlanned.remove(plan.sheet()));
+    notPlanned.forEach(sheet -> edits.add(SheetEdit.dropping(sheet, earlier(sheet))));
     return edits;
+  }
+
+  /** The cells that an earlier fill wrote. */
+  private SheetEdit.CellTest earlier(String sheet) {
+    List<CellRange> ranges = read.ourCells().getOrDefault(sheet, List.of());
+    return (row, column) -> ranges.stream().anyMatch(range -> range.contains(row, column));
   }
 
   private List<Finding> worst(SheetPlan plan) {
@@ -120,11 +126,16 @@ public final class FillWriter {
   private void clear(XSSFWorkbook workbook) {
     Marks.clear(workbook, read.ourSheets());
     if (read.filledBefore()) {
-      workbook.forEach(
-          sheet -> {
-            Highlights.clear((XSSFSheet) sheet);
-            Notes.clear((XSSFSheet) sheet);
-          });
+      for (Sheet each : workbook) {
+        XSSFSheet sheet = (XSSFSheet) each;
+        Highlights.clear(sheet);
+        Notes.clear(sheet);
+        read.ourCells()
+            .getOrDefault(sheet.getSheetName(), List.of())
+            .forEach(
+                range ->
+                    new ColumnSpans(sheet).clear(range.firstColumn(), range.lastColumn()));
+      }
     }
   }
 }

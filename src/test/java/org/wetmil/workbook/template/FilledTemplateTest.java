@@ -23,7 +23,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
-import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.jobs.FillJob;
