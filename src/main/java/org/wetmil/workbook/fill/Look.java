@@ -28,6 +28,7 @@ public final class Look {
 
   public Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
+    DefaultStyles.ensure(workbook);
   }
 
   /** The heading of a column that Wetmil fills or of a list. */

@@ -70,6 +70,11 @@ public final class Marks {
     }
   }
 
+  /** Whether a name is for this program alone; the names of figures serve the estimator too. */
+  static boolean isHidden(String name) {
+    return name.startsWith(COLUMN) || name.startsWith(SHEET);
+  }
+
   /** Takes away the names and sheets of an earlier fill. */
   static void clear(XSSFWorkbook workbook, List<String> ourSheets) {
     ourSheets.forEach(

@@ -28,7 +28,9 @@ public final class GridReader {
     this.ours.putAll(marks.columns());
   }
 
-  /** The cells of an earlier fill by sheet, with what was filled down since on sheets read whole. */
+  /**
+   * The cells of an earlier fill by sheet, with what was filled down since on sheets read whole.
+   */
   public Map<String, List<CellRange>> ours() {
     return ours;
   }
