@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.wetmil.audit.past.GroupedBy;
 import org.wetmil.audit.past.Observation;
 import org.wetmil.audit.past.Observations;
@@ -13,8 +14,9 @@ import org.wetmil.audit.stats.Sample;
 
 /**
  * ln(outcome / estimate) = all + coating + surface + crew + year, each effect shrunk towards 0, so
- * that a factor is w x group + (1 - w) x all. An outcome known only for a mixture enters its groups
- * by their shares of the estimate. The year is fitted so that it does not pass for anything else.
+ * that a factor is w x group + (1 - w) x all. Within a crew its heights have effects of their own.
+ * An outcome known only for a mixture enters its groups by their shares of the estimate. The year
+ * is fitted so that it does not pass for anything else.
  *
  * @param all log ratios of the bids; their mean is the factor common to all, named first
  * @param effects by kind, then name
@@ -58,17 +60,21 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
             .sum();
   }
 
-  /** The effect of a group. */
-  public Effect effect(GroupedBy by, String group) {
-    return effects.stream()
-        .filter(effect -> effect.by() == by && effect.group().equals(group))
-        .findFirst()
-        .orElseThrow();
+  /** The log effect of a group as its bids show it; 0 for one that the bids do not have. */
+  public double seen(GroupedBy by, String group) {
+    return sum(by, group, Effect::seen);
   }
 
-  /** The factor common to all bids. */
-  public double common() {
-    return Math.exp(all.mean());
+  /** The log effect of a group as believed; 0 for one that the bids do not have. */
+  public double log(GroupedBy by, String group) {
+    return sum(by, group, Effect::log);
+  }
+
+  private double sum(GroupedBy by, String group, ToDoubleFunction<Effect> figure) {
+    return effects.stream()
+        .filter(effect -> effect.by() == by && effect.group().equals(group))
+        .mapToDouble(figure)
+        .sum();
   }
 
   private static Map<GroupedBy, List<Term>> terms(
@@ -122,7 +128,9 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
               for (Observation one : bid) {
                 Object kind =
                     List.of(
-                        one.shares().get(GroupedBy.COATING), one.shares().get(GroupedBy.SURFACE));
+                        one.shares().get(GroupedBy.COATING),
+                        one.shares().get(GroupedBy.SURFACE),
+                        one.shares().get(GroupedBy.CREW_AT_HEIGHT));
                 alike.merge(kind, one, Observation::with);
               }
               return alike.values().stream();

@@ -5,6 +5,8 @@ public enum GroupedBy {
   COATING("Coating"),
   SURFACE("Surface"),
   CREW("Crew"),
+  /** A crew at one class of height, where it worked at more than one. */
+  CREW_AT_HEIGHT("Crew at height"),
   YEAR("Year"),
   HEIGHT("Height"),
   SIZE("Size"),

@@ -6,9 +6,11 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -26,6 +28,7 @@ public record Observations(
 
   public static Observations of(Measure measure, List<PastBid> bids) {
     Map<Integer, String> sizes = SizeClass.of(measure, bids);
+    Set<String> climbers = climbers(bids);
     List<Observation> list = new ArrayList<>();
     List<Unused> unused = new ArrayList<>();
     for (int number = 0; number < bids.size(); number++) {
@@ -45,6 +48,11 @@ public record Observations(
           shares.put(GroupedBy.SURFACE, shares(actual, l -> Stream.of(l.surface())));
           shares.put(GroupedBy.HEIGHT, shares(actual, l -> Stream.of(l.height())));
           shares.put(GroupedBy.CREW, whole(bid.crew()));
+          shares.put(
+              GroupedBy.CREW_AT_HEIGHT,
+              climbers.contains(bid.crew())
+                  ? shares(actual, l -> atHeight(bid.crew(), l.height()))
+                  : Map.of());
           shares.put(GroupedBy.ESTIMATOR, whole(bid.estimator()));
           shares.put(
               GroupedBy.YEAR,
@@ -77,14 +85,35 @@ public record Observations(
     return byBid;
   }
 
-  /** The same as if one bid had no outcome. */
-  public Observations without(int bid) {
-    return new Observations(
-        measure, bids, list.stream().filter(one -> one.bid() != bid).toList(), unused);
+  /** The same as if only some had an outcome. */
+  public Observations only(Predicate<Observation> wanted) {
+    return new Observations(measure, bids, list.stream().filter(wanted).toList(), unused);
   }
 
-  public PastBid bid(Observation one) {
-    return bids.get(one.bid());
+  /** The crew of a group of {@link GroupedBy#CREW_AT_HEIGHT}. */
+  public String crewOf(String crewAtHeight) {
+    return list.stream()
+        .filter(one -> one.share(GroupedBy.CREW_AT_HEIGHT, crewAtHeight) > 0)
+        .map(one -> bids.get(one.bid()).crew())
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Crews that worked at more than one class of height; the others cannot be split by it. */
+  private static Set<String> climbers(List<PastBid> bids) {
+    Map<String, Set<String>> heights = new TreeMap<>();
+    for (PastBid bid : bids) {
+      bid.lines().stream()
+          .map(PastLine::height)
+          .filter(height -> !bid.crew().isBlank() && !height.isBlank())
+          .forEach(h -> heights.computeIfAbsent(bid.crew(), crew -> new TreeSet<>()).add(h));
+    }
+    heights.values().removeIf(classes -> classes.size() < 2);
+    return heights.keySet();
+  }
+
+  private static Stream<String> atHeight(String crew, String height) {
+    return height.isBlank() ? Stream.empty() : Stream.of(crew + " at heights " + height);
   }
 
   private static Map<String, Double> whole(String group) {
