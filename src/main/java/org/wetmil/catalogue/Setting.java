@@ -71,7 +71,12 @@ public enum Setting {
   TAX_ON_PRICE("Tax on price"),
   TAX_AS("Tax as"),
   SMALLEST_AMOUNT("Smallest amount"),
-  VALIDITY("Validity days");
+  VALIDITY("Validity days"),
+  DATE_DONE("Date done"),
+  CREW_NAME("Crew name"),
+  ESTIMATOR("Estimator"),
+  ACTUAL_PAINT("Actual paint"),
+  ACTUAL_HOURS("Actual hours");
 
   private final String title;
 

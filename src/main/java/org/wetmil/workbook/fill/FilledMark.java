@@ -19,6 +19,16 @@ public final class FilledMark {
     return property(file, Marks.SOURCE);
   }
 
+  /** Whether the workbook compares purchases with bids, and so is no bid itself. */
+  public static boolean isReconciled(Path file) {
+    return property(file, Marks.RECONCILED).isPresent();
+  }
+
+  /** Whether the workbook says what past bids came to, and so is no bid itself. */
+  public static boolean isAudited(Path file) {
+    return property(file, Marks.AUDITED).isPresent();
+  }
+
   private static Optional<String> property(Path file, String name) {
     try (PackageReader reader = PackageReader.open(file)) {
       return reader.customProperties().stream()

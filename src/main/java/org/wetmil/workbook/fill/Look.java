@@ -71,7 +71,7 @@ public final class Look {
   }
 
   /** The heading of a table on a page, which may run over several cells. */
-  XSSFCellStyle band(boolean right) {
+  public XSSFCellStyle band(boolean right) {
     return style(
         "band " + right,
         style -> {
@@ -94,7 +94,7 @@ public final class Look {
   }
 
   /** A share as a percentage. */
-  XSSFCellStyle percent() {
+  public XSSFCellStyle percent() {
     return style(
         "percent",
         style -> {
@@ -209,7 +209,7 @@ public final class Look {
   }
 
   /** A number that stands out, as a total does. */
-  XSSFCellStyle strongNumber(int decimals) {
+  public XSSFCellStyle strongNumber(int decimals) {
     return style(
         "strong number " + decimals,
         style -> {
@@ -239,6 +239,17 @@ public final class Look {
     return style(
         "at left",
         style -> {
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A day, written so that every country reads it alike. */
+  public XSSFCellStyle date() {
+    return style(
+        "date",
+        style -> {
+          style.setDataFormat(workbook.createDataFormat().getFormat("yyyy-mm-dd"));
           style.setAlignment(HorizontalAlignment.LEFT);
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });

@@ -19,6 +19,12 @@ public final class Marks {
   /** The custom document property that names the file it was filled from. */
   public static final String SOURCE = "Wetmil source";
 
+  /** The custom document property of a workbook that compares purchases with bids. */
+  public static final String RECONCILED = "Wetmil reconciled";
+
+  /** The custom document property of a workbook that says how past bids came out. */
+  public static final String AUDITED = "Wetmil audited";
+
   /** Begins every workbook name of ours. */
   public static final String PREFIX = "wm_";
 
@@ -35,7 +41,7 @@ public final class Marks {
     property(workbook, SOURCE, stamp.inputName());
   }
 
-  private static void property(XSSFWorkbook workbook, String name, String value) {
+  public static void property(XSSFWorkbook workbook, String name, String value) {
     var properties = workbook.getProperties().getCustomProperties();
     if (properties.contains(name)) {
       properties.getProperty(name).setLpwstr(value);
@@ -44,7 +50,7 @@ public final class Marks {
     }
   }
 
-  static void sheet(XSSFSheet sheet, String word) {
+  public static void sheet(XSSFSheet sheet, String word) {
     XSSFName name = sheet.getWorkbook().createName();
     name.setNameName(SHEET + word);
     name.setRefersToFormula(Texts.sheet(sheet.getSheetName()) + "!$A$1");

@@ -38,7 +38,7 @@ public final class Pages {
   }
 
   /** Gives the rest of a row the style of its first cell, so that its line runs across. */
-  static void underline(XSSFRow row, int columns, XSSFCellStyle style) {
+  public static void underline(XSSFRow row, int columns, XSSFCellStyle style) {
     for (int i = 0; i < columns; i++) {
       XSSFCell cell = row.getCell(i) == null ? row.createCell(i) : row.getCell(i);
       cell.setCellStyle(style);

@@ -9,7 +9,7 @@ public final class Texts {
   private Texts() {}
 
   /** A text cut to what a cell holds. */
-  static String fitting(String text) {
+  public static String fitting(String text) {
     return text.length() <= CELL ? text : text.substring(0, CELL - 3) + "...";
   }
 
