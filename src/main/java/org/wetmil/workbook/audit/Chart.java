@@ -12,11 +12,14 @@ import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
+import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
@@ -48,6 +51,8 @@ final class Chart {
     chart = page.getDrawingPatriarch().createChart(anchor);
     chart.setTitleText(title);
     chart.setTitleOverlay(false);
+    // a program that pads the shorter series would draw a line to 0
+    chart.displayBlanksAs(DisplayBlanks.GAP);
     chart.setAutoTitleDeleted(false);
     plain(chart.getCTChart().getTitle(), TITLE_SIZE, true);
     chart.getCTChartSpace().addNewTxPr().addNewBodyPr();
@@ -140,9 +145,7 @@ final class Chart {
   }
 
   private void legend() {
-    chart
-        .getOrAddLegend()
-        .setPosition(org.apache.poi.xddf.usermodel.chart.LegendPosition.BOTTOM);
+    chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
   }
 
   private XDDFValueAxis axis(AxisPosition position, String title, String format) {
@@ -152,7 +155,7 @@ final class Chart {
     return axis;
   }
 
-  private org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource<Double> numbers(
+  private XDDFNumericalDataSource<Double> numbers(
       CellRangeAddress range) {
     return XDDFDataSourcesFactory.fromNumericCellRange(data, range);
   }

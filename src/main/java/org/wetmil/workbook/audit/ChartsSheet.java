@@ -26,7 +26,7 @@ import org.wetmil.workbook.fill.Rows;
 final class ChartsSheet {
   static final String NAME = "Charts";
 
-  private static final int CHART_ROWS = 20;
+  private static final int CHART_ROWS = 24;
   private static final int MOST_GROUPS = 12;
   private static final int WIDTH = 13;
   private static final int COLUMNS = 12;
@@ -67,7 +67,7 @@ final class ChartsSheet {
     }
     Pages.landscape(sheet, COLUMNS, charts);
     for (int i = 1; i < measures.size() * 2; i++) {
-      sheet.setRowBreak(i * (CHART_ROWS + 1));
+      sheet.setRowBreak(i * (CHART_ROWS + 1) - 1);
     }
   }
 

@@ -62,7 +62,7 @@ final class GroupsSheet {
         .number(group.likely().low(), look.number(2))
         .number(group.likely().high(), look.number(2))
         .number(group.median(), look.number(2))
-        .text(measure.quantity().unit(book.system()).symbol(), look.text(false))
+        .text(measure.quantity().unit(book.system()).symbol(), look.aside())
         .number(JobsSheet.shown(measure, group.estimated(), book.system()), look.number(1))
         .number(JobsSheet.shown(measure, group.actual(), book.system()), look.number(1))
         .formula(
@@ -72,7 +72,7 @@ final class GroupsSheet {
         .number(
             effect.map(JudgedEffect::adjustedChance).orElse(group.adjustedChance()),
             look.number(3))
-        .text(apart(audit, group), look.text(false));
+        .text(apart(audit, group), look.aside());
   }
 
   private static Optional<JudgedEffect> effect(MeasureAudit audit, GroupRatio group) {

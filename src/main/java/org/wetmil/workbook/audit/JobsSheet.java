@@ -72,12 +72,12 @@ final class JobsSheet {
             bid.date() == null ? Double.NaN : DateUtil.getExcelDate(bid.date()), look.date())
         .text(bid.crew(), look.text(false))
         .text(bid.estimator(), look.text(false))
+        .text(outcome(bid), look.text(false))
+        .text(odd(bid), look.text(false))
         .number(job.lines(), look.number(0))
-        .number(job.notFilled(), look.number(0))
-        .text(outcome(bid), look.text(false));
+        .number(job.notFilled(), look.number(0));
     amounts(Measure.PAINT, bid, job.paintGal());
     amounts(Measure.HOURS, bid, job.hours());
-    rows.text(odd(bid), look.text(false));
     misses(Measure.PAINT, bid);
     misses(Measure.HOURS, bid);
   }

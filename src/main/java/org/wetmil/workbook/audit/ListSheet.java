@@ -8,10 +8,13 @@ import org.wetmil.workbook.fill.Rows;
 
 /** What all lists share: headings in row 1, one record a row, a filter, headings that stay. */
 final class ListSheet {
+  private static final float HEADINGS_PT = 45;
+
   private ListSheet() {}
 
   static Rows begin(XSSFSheet sheet, Look look, String[] headings, int... widths) {
     Rows rows = new Rows(sheet).row();
+    rows.current().setHeightInPoints(HEADINGS_PT);
     for (int i = 0; i < headings.length; i++) {
       rows.text(headings[i], look.heading());
       sheet.setColumnWidth(i, widths[i] * 256);

@@ -95,7 +95,7 @@ final class SetupsSheet {
         .text(check.severity().name().toLowerCase(Locale.ROOT), look.text(false))
         .number(on.values().stream().mapToLong(Long::longValue).sum(), look.number(0))
         .number(bids, look.number(0))
-        .text(most(on), look.text(false));
+        .text(most(on), look.aside());
   }
 
   private static String most(Map<String, Long> on) {
@@ -113,7 +113,7 @@ final class SetupsSheet {
         .number(setup.over(), look.number(2))
         .number(setup.likely().low(), look.number(2))
         .number(setup.likely().high(), look.number(2))
-        .text(reading(measure, setup), look.text(false));
+        .text(reading(measure, setup), look.aside());
   }
 
   private static String reading(Measure measure, SetupRatio setup) {

@@ -62,6 +62,6 @@ final class SuggestedSheet {
         .number(suggestion.likely().low(), look.number(2))
         .number(suggestion.likely().high(), look.number(2))
         .number(suggestion.jobs(), look.number(0))
-        .text(suggestion.held() ? "yes" : "no", look.text(false));
+        .text(suggestion.held() ? "yes" : "no", look.aside());
   }
 }
