@@ -2,15 +2,19 @@ package org.wetmil.audit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.wetmil.audit.change.Suggestions;
+import org.wetmil.audit.model.AdditiveModel;
 import org.wetmil.audit.model.Inseparable;
 import org.wetmil.audit.model.JudgedEffect;
 import org.wetmil.audit.model.LeaveOneOut;
 import org.wetmil.audit.model.Proof;
 import org.wetmil.audit.past.Measure;
+import org.wetmil.audit.past.Observation;
 import org.wetmil.audit.past.Observations;
 import org.wetmil.audit.ratio.Ratios;
 import org.wetmil.audit.ratio.SetupRatio;
+import org.wetmil.audit.stats.Line;
 
 /**
  * Paint or hours over all bids that say how they came out.
@@ -20,6 +24,8 @@ import org.wetmil.audit.ratio.SetupRatio;
  * @param inseparable groups that the bids do not tell apart
  * @param proofs each change tried on every bid, the simplest first
  * @param offered the change worth making; empty: do not change anything yet
+ * @param sizeBeyondCauses log outcome on log estimate, with what the model explains taken off the
+ *     outcome: a slope under 1 means that small jobs overrun more than their work explains
  * @param setups whether lines on which a check fired ran over
  */
 public record MeasureAudit(
@@ -30,6 +36,7 @@ public record MeasureAudit(
     List<Inseparable> inseparable,
     List<Proof> proofs,
     Optional<Proof> offered,
+    Optional<Line> sizeBeyondCauses,
     List<SetupRatio> setups) {
   private static final int FEWEST_FOR_MODEL = 3;
 
@@ -48,7 +55,22 @@ public record MeasureAudit(
         fits.map(f -> Inseparable.of(observations)).orElse(List.of()),
         proofs,
         Proof.offered(proofs),
+        fits.map(f -> size(observations, f.whole())),
         SetupRatio.of(observations));
+  }
+
+  private static Line size(Observations observations, AdditiveModel model) {
+    List<List<Observation>> bids = List.copyOf(observations.byBid().values());
+    return Line.through(
+        bids.stream().mapToDouble(bid -> Math.log(sum(bid, Observation::estimated))).toArray(),
+        bids.stream()
+            .mapToDouble(
+                bid -> Math.log(sum(bid, one -> one.actual() / Math.exp(model.logFactor(one)))))
+            .toArray());
+  }
+
+  private static double sum(List<Observation> bid, ToDoubleFunction<Observation> amount) {
+    return bid.stream().mapToDouble(amount).sum();
   }
 
   public Measure measure() {

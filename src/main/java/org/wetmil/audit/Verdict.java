@@ -12,7 +12,6 @@ import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.ratio.Concentration;
 import org.wetmil.audit.ratio.GroupRatio;
-import org.wetmil.audit.stats.Line;
 import org.wetmil.audit.stats.Trend;
 import org.wetmil.quantity.UnitSystem;
 
@@ -34,6 +33,9 @@ public record Verdict(
     List<String> change,
     List<String> helped) {
   private static final int MOST_CAUSES = 3;
+
+  /** Least slope that is said: 2 % for a job of twice the size (house rule). */
+  private static final double WORTH_SAYING = 0.03;
 
   static Verdict of(
       List<PastBid> bids,
@@ -88,16 +90,13 @@ public record Verdict(
               + Words.over(Math.exp(trend.slope()))
               + " the year before.");
     }
-    Line size = audit.ratios().size();
-    if (size.slopeInterval().excludes(1)) {
-      sentences.add(
-          (size.slope() < 1 ? "Small" : "Large")
-              + " jobs run over more in "
-              + word
-              + " than "
-              + (size.slope() < 1 ? "large" : "small")
-              + " ones.");
-    }
+    audit
+        .sizeBeyondCauses()
+        .filter(size -> size.slopeInterval().excludes(1))
+        .filter(size -> Math.abs(size.slope() - 1) >= WORTH_SAYING)
+        .map(size -> size.slope() < 1 ? "Small" : "Large")
+        .map(jobs -> jobs + " jobs run over more in " + word + " than their work explains.")
+        .ifPresent(sentences::add);
     return sentences;
   }
 

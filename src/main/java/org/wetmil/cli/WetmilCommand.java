@@ -25,7 +25,13 @@ import picocli.CommandLine.TypeConversionException;
     description = "Fills spray-painting bid workbooks: Excel in, Excel out.",
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
-    subcommands = {FillCommand.class, AuditCommand.class, ChecksCommand.class, TemplateCommand.class},
+    subcommands = {
+      FillCommand.class,
+      ReconcileCommand.class,
+      AuditCommand.class,
+      ChecksCommand.class,
+      TemplateCommand.class
+    },
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {
 

@@ -2,7 +2,7 @@ package org.wetmil.audit.model;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,11 +25,15 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
   /** How often the shrinkage is told anew from the effects that came of the last one. */
   private static final int ROUNDS = 2;
 
-  /** Fits the model to observations of at least one bid. */
+  /**
+   * Fits the model.
+   *
+   * @param observations of at least one bid; those of a bid beside each other
+   */
   public static AdditiveModel fit(Observations observations) {
     Sample all = all(observations);
-    List<Observation> list = merged(observations);
-    Map<GroupedBy, List<Term>> terms = terms(observations, list);
+    List<Observation> list = observations.list();
+    Map<GroupedBy, List<Term>> terms = terms(list);
     double[] logs = list.stream().mapToDouble(one -> one.logRatio() - all.mean()).toArray();
     Map<GroupedBy, Shrinkage> shrinkage = start();
     Backfit fit = Backfit.of(terms, logs, shrinkage);
@@ -49,6 +53,11 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
       }
     }
     return new AdditiveModel(all, List.copyOf(effects));
+  }
+
+  /** Log factor on an estimate by all kinds of groups. */
+  public double logFactor(Observation one) {
+    return logFactor(one, EnumSet.allOf(GroupedBy.class));
   }
 
   /** Log factor on an estimate by the groups of some kinds; an unknown group adds nothing. */
@@ -77,13 +86,11 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
         .sum();
   }
 
-  private static Map<GroupedBy, List<Term>> terms(
-      Observations observations, List<Observation> list) {
+  private static Map<GroupedBy, List<Term>> terms(List<Observation> list) {
     Map<GroupedBy, List<Term>> terms = new EnumMap<>(GroupedBy.class);
     for (GroupedBy by : GroupedBy.values()) {
       if (by.isInModel()) {
-        terms.put(
-            by, observations.groups(by).stream().map(group -> Term.of(by, group, list)).toList());
+        terms.put(by, Term.of(by, list));
       }
     }
     return terms;
@@ -101,7 +108,7 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
     return new Effect(
         term.by(),
         term.group(),
-        term.exposures().size(),
+        term.jobs(),
         term.bids(),
         shrinkage.weight(term.bids()),
         kind.seen(group) - kind.middle(),
@@ -117,24 +124,5 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
                         bid.stream().mapToDouble(Observation::actual).sum()
                             / bid.stream().mapToDouble(Observation::estimated).sum()))
             .toArray());
-  }
-
-  /** Lines of a bid that are alike in every kind of the model are one observation. */
-  private static List<Observation> merged(Observations observations) {
-    return observations.byBid().values().stream()
-        .flatMap(
-            bid -> {
-              Map<Object, Observation> alike = new LinkedHashMap<>();
-              for (Observation one : bid) {
-                Object kind =
-                    List.of(
-                        one.shares().get(GroupedBy.COATING),
-                        one.shares().get(GroupedBy.SURFACE),
-                        one.shares().get(GroupedBy.CREW_AT_HEIGHT));
-                alike.merge(kind, one, Observation::with);
-              }
-              return alike.values().stream();
-            })
-        .toList();
   }
 }

@@ -72,21 +72,16 @@ final class Backfit {
       return middle;
     }
 
+    /** What the bids of a group show together once the effects of all others are taken off. */
+    double seen(int group) {
+      return terms.get(group).mean(left, effects[group]);
+    }
+
     /** The same, bid by bid, for each group. */
     List<Sample> samples() {
       return IntStream.range(0, terms.size())
-          .mapToObj(
-              group -> {
-                Term term = terms.get(group);
-                return term.sample(i -> left[i] + term.shares()[i] * effects[group]);
-              })
+          .mapToObj(group -> terms.get(group).sample(left, effects[group]))
           .toList();
-    }
-
-    /** What the bids of a group show together once the effects of all others are taken off. */
-    double seen(int group) {
-      Term term = terms.get(group);
-      return term.mean(i -> left[i] + term.shares()[i] * effects[group]);
     }
 
     private double update(Shrinkage shrinkage) {
@@ -100,21 +95,13 @@ final class Backfit {
       middle = bids > 0 ? sum / bids : 0;
       double moved = 0;
       for (int group = 0; group < effects.length; group++) {
-        double effect = shrinkage.weight(terms.get(group).bids()) * (seen(group) - middle);
+        Term term = terms.get(group);
+        double effect = shrinkage.weight(term.bids()) * (seen(group) - middle);
+        term.take(effect - effects[group], left);
         moved = Math.max(moved, Math.abs(effect - effects[group]));
-        move(group, effect);
+        effects[group] = effect;
       }
       return moved;
-    }
-
-    private void move(int group, double effect) {
-      Term term = terms.get(group);
-      for (Term.Exposure exposure : term.exposures()) {
-        for (int i : exposure.at()) {
-          left[i] -= term.shares()[i] * (effect - effects[group]);
-        }
-      }
-      effects[group] = effect;
     }
   }
 }

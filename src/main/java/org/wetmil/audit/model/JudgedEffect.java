@@ -106,7 +106,7 @@ public record JudgedEffect(
           freedom += effect.jobs() - 1;
         }
       }
-      return new Scatter(sum / freedom, Math.min(freedom, fits.without().size() - 1));
+      return new Scatter(sum / freedom, Math.min(freedom, fits.parts().size() - 1));
     }
 
     Interval interval(double middle, Effect effect) {

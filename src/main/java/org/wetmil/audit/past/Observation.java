@@ -1,5 +1,6 @@
 package org.wetmil.audit.past;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -31,6 +32,14 @@ public record Observation(
   public double known(GroupedBy by) {
     double sum = shares.get(by).values().stream().mapToDouble(Double::doubleValue).sum();
     return Math.min(1, sum);
+  }
+
+  /** The shares of the model's groups within a bid. */
+  Object modelShares() {
+    return List.of(
+        shares.get(GroupedBy.COATING),
+        shares.get(GroupedBy.SURFACE),
+        shares.get(GroupedBy.CREW_AT_HEIGHT));
   }
 
   /**

@@ -90,6 +90,22 @@ public record Observations(
     return new Observations(measure, bids, list.stream().filter(wanted).toList(), unused);
   }
 
+  /** The same with the lines of a bid that are alike in every kind of the model as one. */
+  public Observations merged() {
+    List<Observation> merged =
+        byBid().values().stream()
+            .flatMap(
+                bid -> {
+                  Map<Object, Observation> alike = new LinkedHashMap<>();
+                  for (Observation one : bid) {
+                    alike.merge(one.modelShares(), one, Observation::with);
+                  }
+                  return alike.values().stream();
+                })
+            .toList();
+    return new Observations(measure, bids, merged, unused);
+  }
+
   /** The crew of a group of {@link GroupedBy#CREW_AT_HEIGHT}. */
   public String crewOf(String crewAtHeight) {
     return list.stream()

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.wetmil.audit.past.GroupedBy;
-import org.wetmil.audit.past.Observation;
 import org.wetmil.audit.past.Observations;
-import org.wetmil.audit.stats.Difference;
 
 /**
  * The one group in which most of a miss arose.
@@ -37,20 +35,16 @@ public record Concentration(GroupedBy by, String group, double share) {
     List<Piece> all = Piece.of(observations, one -> 1);
     return WHERE.stream()
         .filter(by -> by != known)
-        .flatMap(by -> observations.groups(by).stream().flatMap(g -> of(observations, all, by, g)))
+        .flatMap(by -> Split.of(observations, by).stream().flatMap(s -> of(all, by, s)))
         .max(Comparator.comparingDouble(Concentration::share));
   }
 
-  private static Stream<Concentration> of(
-      Observations observations, List<Piece> all, GroupedBy by, String group) {
-    List<Piece> there = Piece.of(observations, one -> one.share(by, group));
-    List<Piece> elsewhere = Piece.of(observations, (Observation one) -> 1 - one.share(by, group));
-    double share = miss(there) / miss(all);
-    double size = estimated(there) / estimated(all);
-    Difference apart = Piece.difference(there, elsewhere);
+  private static Stream<Concentration> of(List<Piece> all, GroupedBy by, Split split) {
+    double share = miss(split.within()) / miss(all);
+    double size = estimated(split.within()) / estimated(all);
     boolean isMost = share >= MOST && share >= size + ABOVE_ITS_SIZE;
-    return isMost && apart.interval().excludes(0)
-        ? Stream.of(new Concentration(by, group, share))
+    return isMost && split.difference().interval().excludes(0)
+        ? Stream.of(new Concentration(by, split.group(), share))
         : Stream.empty();
   }
 

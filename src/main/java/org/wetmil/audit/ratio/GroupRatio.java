@@ -1,11 +1,8 @@
 package org.wetmil.audit.ratio;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.wetmil.audit.past.GroupedBy;
-import org.wetmil.audit.past.Observation;
 import org.wetmil.audit.past.Observations;
-import org.wetmil.audit.stats.Difference;
 import org.wetmil.audit.stats.Interval;
 import org.wetmil.audit.stats.Sample;
 
@@ -47,12 +44,8 @@ public record GroupRatio(
     return of(null, "", Piece.of(observations, one -> 1), Double.NaN);
   }
 
-  static GroupRatio of(Observations observations, GroupedBy by, String group) {
-    ToDoubleFunction<Observation> within = one -> one.share(by, group);
-    ToDoubleFunction<Observation> rest = one -> one.known(by) - one.share(by, group);
-    List<Piece> pieces = Piece.of(observations, within);
-    Difference apart = Piece.difference(pieces, Piece.of(observations, rest));
-    return of(by, group, pieces, apart.chance());
+  static GroupRatio of(GroupedBy by, Split split) {
+    return of(by, split.group(), split.within(), split.difference().chance());
   }
 
   GroupRatio adjusted(double chanceAmongMany) {

@@ -36,7 +36,14 @@ record Piece(int bid, double estimated, double actual, double purity) {
       actual += part * one.actual();
       pure += part * part * one.estimated();
     }
-    return new Piece(bid, estimated, actual, Math.min(1, pure / estimated));
+    return of(bid, estimated, actual, pure);
+  }
+
+  /**
+   * @param squares sum of the squared shares times their estimates
+   */
+  static Piece of(int bid, double estimated, double actual, double squares) {
+    return new Piece(bid, estimated, actual, Math.min(1, squares / estimated));
   }
 
   /** The log ratios, each counting as far as it is pure. */

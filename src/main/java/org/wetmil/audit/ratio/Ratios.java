@@ -65,8 +65,7 @@ public record Ratios(
   private static List<GroupRatio> groups(Observations observations) {
     List<GroupRatio> groups =
         Stream.of(GroupedBy.values())
-            .flatMap(
-                by -> observations.groups(by).stream().map(g -> GroupRatio.of(observations, by, g)))
+            .flatMap(by -> Split.of(observations, by).stream().map(s -> GroupRatio.of(by, s)))
             .toList();
     double[] adjusted =
         FalseAlarms.adjusted(groups.stream().mapToDouble(GroupRatio::chance).toArray());

@@ -51,8 +51,11 @@ final class BasisSheet {
     this.rows = new Rows(sheet);
   }
 
-  void write(FillStamp stamp) {
-    top(stamp);
+  /**
+   * @param renamed sheets of ours that could not have their usual name
+   */
+  void write(FillStamp stamp, List<String> renamed) {
+    top(stamp, renamed);
     totals();
     follows();
     units();
@@ -63,7 +66,7 @@ final class BasisSheet {
     Pages.landscape(sheet, WIDTHS.length, rows.number());
   }
 
-  private void top(FillStamp stamp) {
+  private void top(FillStamp stamp, List<String> renamed) {
     Catalogue catalogue = filled.bid().catalogue();
     rows.row().text("Basis of these figures", look.title());
     rows.gap();
@@ -75,6 +78,9 @@ final class BasisSheet {
     fact("Measuring rule", catalogue.text(Setting.MEASURING_RULE));
     fact("Figures follow", catalogue.text(Setting.FIGURES_FOLLOW) + " tip");
     fact("Units of this page", book.system() == UnitSystem.US ? "US" : "metric");
+    if (!renamed.isEmpty()) {
+      fact("Names taken", "a sheet of yours has the name: " + String.join(", ", renamed));
+    }
     long rated = filled.lines().filter(line -> line.work().sprayer() != null).count();
     if (rated == 0) {
       fact("Sprayer", "none stated: no limit of flow, orifice or pressure was applied");

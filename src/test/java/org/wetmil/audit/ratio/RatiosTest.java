@@ -89,7 +89,8 @@ class RatiosTest {
     assertThat(setup.lines()).isEqualTo(3);
     assertThat(setup.over()).isCloseTo(1.2, within(1e-12));
     assertThat(setup.isTooFew()).isFalse();
-    assertThat(setup.likely().low()).isCloseTo(1.2, within(1e-9));
+    // Each bid shows the same difference, so nothing is left but the root of a rounding.
+    assertThat(setup.likely().low()).isCloseTo(1.2, within(1e-6));
   }
 
   @Test
