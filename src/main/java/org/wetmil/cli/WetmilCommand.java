@@ -28,6 +28,7 @@ import picocli.CommandLine.TypeConversionException;
     subcommands = {
       FillCommand.class,
       ReconcileCommand.class,
+      AuditCommand.class,
       ChecksCommand.class,
       TemplateCommand.class
     },
