@@ -158,7 +158,8 @@ final class CrewSheet {
 
   private void merged(int first) {
     int row = rows.number() - 1;
-    sheet.addMergedRegion(new CellRangeAddress(row, row, first, LAST));
+    // unchecked, since the check looks at all regions before; these cannot overlap
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, LAST));
   }
 
   private void line(FilledLine line) {
