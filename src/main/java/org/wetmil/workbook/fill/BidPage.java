@@ -111,7 +111,6 @@ final class BidPage {
     if (next - heading > PAGE) {
       page.sheet().setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
     }
-    page.across(next, 0, LAST, look.lineAbove());
     next++;
   }
 

@@ -158,7 +158,7 @@ final class CrewSheet {
 
   private void merged(int first) {
     int row = rows.number() - 1;
-    // each in a row of its own, so that comparing it with all others would be lost time
+    // unchecked, since the check looks at all regions before; these cannot overlap
     sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, LAST));
   }
 
