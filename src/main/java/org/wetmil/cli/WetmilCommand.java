@@ -13,7 +13,12 @@ import picocli.CommandLine.Spec;
     description = "Fills spray-painting bid workbooks: Excel in, Excel out.",
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
-    subcommands = {FillCommand.class, ChecksCommand.class, TemplateCommand.class},
+    subcommands = {
+      FillCommand.class,
+      StartCommand.class,
+      TemplateCommand.class,
+      ChecksCommand.class
+    },
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {
 

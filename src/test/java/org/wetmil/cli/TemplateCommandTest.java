@@ -7,7 +7,6 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 class TemplateCommandTest {
   @TempDir Path folder;

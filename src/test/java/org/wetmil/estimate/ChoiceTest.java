@@ -201,7 +201,8 @@ class ChoiceTest {
   @Test
   void withoutAnyTipTheTargetTheEasyPaceAndTheWidestFanAreAssumed() {
     Catalogue tables =
-        Bids.with(Tables.TIPS_ON_HAND, List.of(Bids.row(0, "Tip", "539"), Bids.row(1, "Tip", "207")));
+        Bids.with(
+            Tables.TIPS_ON_HAND, List.of(Bids.row(0, "Tip", "539"), Bids.row(1, "Tip", "207")));
     FilledLine filled =
         Bids.fill(tables, Bids.line(walls(InputColumn.HEIGHT, 0.9))); // 10.8 in, not narrow
 
@@ -223,10 +224,14 @@ class ChoiceTest {
     assertThat(
             choose(
                     tables,
-                    InputColumn.SURFACE, "trim",
-                    InputColumn.COATING, "latex",
-                    InputColumn.LENGTH, 10,
-                    InputColumn.GIRTH, 5.5)
+                    InputColumn.SURFACE,
+                    "trim",
+                    InputColumn.COATING,
+                    "latex",
+                    InputColumn.LENGTH,
+                    10,
+                    InputColumn.GIRTH,
+                    5.5)
                 .fanIn())
         .isEqualTo(6);
   }
@@ -245,8 +250,7 @@ class ChoiceTest {
       metric[5] = 3.048;
       metric[7] = 2 * inches * 25.4;
       Setup one = Bids.fill(Bids.line(us)).recommended();
-      Setup two =
-          Bids.fill(Bids.line(UnitSystem.METRIC, metric)).recommended();
+      Setup two = Bids.fill(Bids.line(UnitSystem.METRIC, metric)).recommended();
 
       assertThat(two.tip()).as("%s in", inches).isEqualTo(one.tip());
     }
@@ -257,7 +261,8 @@ class ChoiceTest {
     Catalogue tables =
         Bids.with(
             Tables.BUCKET_TESTS,
-            List.of(Bids.row(0, "Tip", "417", "Coating", "emulsion", "Pressure", 1800, "Flow", 0.3)));
+            List.of(
+                Bids.row(0, "Tip", "417", "Coating", "emulsion", "Pressure", 1800, "Flow", 0.3)));
     FilledLine latex = Bids.fill(tables, Bids.line(walls(InputColumn.TIP, "517")));
     FilledLine primer =
         Bids.fill(
@@ -292,12 +297,20 @@ class ChoiceTest {
           Tables.SPRAYERS,
           List.of(
               Bids.row(
-                  0, "Sprayer", "Long", "Hose bore", 0.25, "Hose length", 100, "Rise", 10,
-                  "Greatest pressure", 2400)));
+                  0,
+                  "Sprayer",
+                  "Long",
+                  "Hose bore",
+                  0.25,
+                  "Hose length",
+                  100,
+                  "Rise",
+                  10,
+                  "Greatest pressure",
+                  2400)));
 
   private static FilledLine atGun(Object pressure) {
-    BidLine line =
-        Bids.line(walls(InputColumn.SPRAYER, "long", InputColumn.PRESSURE, pressure));
+    BidLine line = Bids.line(walls(InputColumn.SPRAYER, "long", InputColumn.PRESSURE, pressure));
     return Bids.fill(
         HOSED, new BidLine(line.sheet(), line.row(), line.system(), true, line.values()));
   }
@@ -359,8 +372,17 @@ class ChoiceTest {
                     Tables.SPRAYERS,
                     List.of(
                         Bids.row(
-                            0, "Sprayer", "Tower", "Hose bore", 0.25, "Hose length", 500, "Rise",
-                            300, "Greatest pressure", 310)),
+                            0,
+                            "Sprayer",
+                            "Tower",
+                            "Hose bore",
+                            0.25,
+                            "Hose length",
+                            500,
+                            "Rise",
+                            300,
+                            "Greatest pressure",
+                            310)),
                     Tables.COATINGS,
                     List.of(Bids.row(0, "Coating", "Lead", "Class", "latex", "Density", 3))),
                 UnitSystem.US,

@@ -18,8 +18,7 @@ class CoatPlanTest {
   private static FilledLine walls(String coating, Object... more) {
     List<Object> cells = new ArrayList<>();
     cells.addAll(
-        List.of(
-            InputColumn.SURFACE, "walls", InputColumn.COATING, coating, InputColumn.AREA, 500));
+        List.of(InputColumn.SURFACE, "walls", InputColumn.COATING, coating, InputColumn.AREA, 500));
     cells.addAll(List.of(more));
     return Bids.fill(Bids.line(cells.toArray()));
   }
@@ -59,8 +58,7 @@ class CoatPlanTest {
 
   @Test
   void statedCoatsWinAndTheFilmIsSharedAmongThem() {
-    FilledLine filled =
-        walls("latex", InputColumn.COATS, 2, InputColumn.SPECIFIED_FILM, 3);
+    FilledLine filled = walls("latex", InputColumn.COATS, 2, InputColumn.SPECIFIED_FILM, 3);
 
     assertThat(filled.coats().basis()).isEqualTo(CoatPlan.Basis.STATED);
     assertThat(filled.coats().targetMil()).isCloseTo(3 / (0.36 * 2), within(1e-12));
@@ -70,8 +68,7 @@ class CoatPlanTest {
   /** Four coats of 1 mil in all want 0.7 mil wet each: raised to 3.5, which comes to 5.04 dry. */
   @Test
   void aCoatUnderTheMinimumIsRaisedToIt() {
-    FilledLine filled =
-        walls("latex", InputColumn.COATS, 4, InputColumn.SPECIFIED_FILM, 1);
+    FilledLine filled = walls("latex", InputColumn.COATS, 4, InputColumn.SPECIFIED_FILM, 1);
 
     assertThat(filled.coats().wantedMil()).isCloseTo(1 / (0.36 * 4), within(1e-12));
     assertThat(filled.coats().targetMil()).isEqualTo(3.5);

@@ -72,9 +72,36 @@ class HandWorkedLinesTest {
                 InputColumn.OPENINGS, 40));
 
     assertFigures(
-        filled, "517", NET_AREA, 590, PRESSURE, 2000, FLOW, 0.2704587746, SPEED, 32.394951, COATS,
-        2, WET_FILM, 4.5, DRY_FILM, 3.24, SPREAD, 237.0601852, PAINT, 4.977638902, SPRAY,
-        1.457017175, ROLL, 1.311111111, MASK, 0.75, PREPARE, 0.295, LABOUR, 3.813128286);
+        filled,
+        "517",
+        NET_AREA,
+        590,
+        PRESSURE,
+        2000,
+        FLOW,
+        0.2704587746,
+        SPEED,
+        32.394951,
+        COATS,
+        2,
+        WET_FILM,
+        4.5,
+        DRY_FILM,
+        3.24,
+        SPREAD,
+        237.0601852,
+        PAINT,
+        4.977638902,
+        SPRAY,
+        1.457017175,
+        ROLL,
+        1.311111111,
+        MASK,
+        0.75,
+        PREPARE,
+        0.295,
+        LABOUR,
+        3.813128286);
   }
 
   /**
@@ -99,16 +126,46 @@ class HandWorkedLinesTest {
         Bids.fill(
             Bids.line(
                 METRIC,
-                InputColumn.SURFACE, "baseboard",
-                InputColumn.COATING, "latex",
-                InputColumn.CONDITION, "peeling",
-                InputColumn.LENGTH, 30,
-                InputColumn.GIRTH, 100));
+                InputColumn.SURFACE,
+                "baseboard",
+                InputColumn.COATING,
+                "latex",
+                InputColumn.CONDITION,
+                "peeling",
+                InputColumn.LENGTH,
+                30,
+                InputColumn.GIRTH,
+                100));
 
     assertFigures(
-        filled, "212", NET_AREA, 3, FLOW, 0.5101276396, SPEED, 51.24903667, COATS, 2, WET_FILM,
-        114.3, DRY_FILM, 82.296, SPREAD, 5.153760308, PAINT, 1.164198496, SPRAY, 0.7226874776, ROLL,
-        0, MASK, 0, PREPARE, 1.428263273, LABOUR, 2.150950751);
+        filled,
+        "212",
+        NET_AREA,
+        3,
+        FLOW,
+        0.5101276396,
+        SPEED,
+        51.24903667,
+        COATS,
+        2,
+        WET_FILM,
+        114.3,
+        DRY_FILM,
+        82.296,
+        SPREAD,
+        5.153760308,
+        PAINT,
+        1.164198496,
+        SPRAY,
+        0.7226874776,
+        ROLL,
+        0,
+        MASK,
+        0,
+        PREPARE,
+        1.428263273,
+        LABOUR,
+        2.150950751);
   }
 
   /**
@@ -137,9 +194,36 @@ class HandWorkedLinesTest {
                 InputColumn.THINNER, 0.1));
 
     assertFigures(
-        filled, "410", NET_AREA, 252, PRESSURE, 1800, FLOW, 0.0957282128, SPEED, 18.42768096, COATS,
-        2, WET_FILM, 3.5, DRY_FILM, 3.309090909, SPREAD, 284.9802083, PAINT, 1.768543868, SPRAY,
-        2.681388114, ROLL, 0, MASK, 0.75, PREPARE, 0.945, LABOUR, 4.376388114);
+        filled,
+        "410",
+        NET_AREA,
+        252,
+        PRESSURE,
+        1800,
+        FLOW,
+        0.0957282128,
+        SPEED,
+        18.42768096,
+        COATS,
+        2,
+        WET_FILM,
+        3.5,
+        DRY_FILM,
+        3.309090909,
+        SPREAD,
+        284.9802083,
+        PAINT,
+        1.768543868,
+        SPRAY,
+        2.681388114,
+        ROLL,
+        0,
+        MASK,
+        0.75,
+        PREPARE,
+        0.945,
+        LABOUR,
+        4.376388114);
   }
 
   /**
@@ -147,8 +231,8 @@ class HandWorkedLinesTest {
    * 22 ft, 5 mil dry specified, the pump rated 0.45 gpm.
    *
    * <ul>
-   *   <li>Area 60 x 40 x 1.25 = 3000 ft2. Working maximum the lesser of 8 and 1.25 x 6 = 7.5 mil:
-   *       5 / (0.40 x 7.5) = 1.67, so 2 coats of 5 / (0.40 x 2) = 6.25 mil.
+   *   <li>Area 60 x 40 x 1.25 = 3000 ft2. Working maximum the lesser of 8 and 1.25 x 6 = 7.5 mil: 5
+   *       / (0.40 x 7.5) = 1.67, so 2 coats of 5 / (0.40 x 2) = 6.25 mil.
    *   <li>Height takes 1350 x 9.80665 x 6.096 m = 11.70524261 psi. 0.019 in: 1943.180397 psi at the
    *       gun, 0.326780994 gpm, hose loss 128 x 0.20 x 15.24 m x Q / (pi x (9.525 mm)4) =
    *       45.11436076 psi; the three add up to the 2000 psi set.
@@ -191,9 +275,36 @@ class HandWorkedLinesTest {
                 InputColumn.SPRAYER, "big one"));
 
     assertFigures(
-        filled, "519", NET_AREA, 3000, PRESSURE, 2000, FLOW, 0.326780994, SPEED, 24.15565107, COATS,
-        2, WET_FILM, 6.25, DRY_FILM, 5, SPREAD, 126.973, PAINT, 47.25414064, SPRAY, 18.70223678,
-        ROLL, 0, MASK, 6, PREPARE, 0, LABOUR, 24.70223678);
+        filled,
+        "519",
+        NET_AREA,
+        3000,
+        PRESSURE,
+        2000,
+        FLOW,
+        0.326780994,
+        SPEED,
+        24.15565107,
+        COATS,
+        2,
+        WET_FILM,
+        6.25,
+        DRY_FILM,
+        5,
+        SPREAD,
+        126.973,
+        PAINT,
+        47.25414064,
+        SPRAY,
+        18.70223678,
+        ROLL,
+        0,
+        MASK,
+        6,
+        PREPARE,
+        0,
+        LABOUR,
+        24.70223678);
     assertThat(filled.recommended().gun().gunPsi()).isCloseTo(1943.180397, withinPercentage(1e-7));
     assertThat(filled.recommended().gun().lossPsi()).isCloseTo(45.11436076, withinPercentage(1e-7));
   }
@@ -206,8 +317,8 @@ class HandWorkedLinesTest {
    *       lesser of 5 and 1.25 x 3.5 = 4.375 mil: 3.1496 / (0.25 x 4.375) = 2.88, so 3 coats of
    *       3.1496 / (0.25 x 3) = 4.199475066 mil = 106.6666667 um.
    *   <li>The widest fan of cabinets is 6 in. 0.010 in at 1400 psi and 0.95 kg/L passes
-   *       0.0915929668 gpm = 0.3467170960 L/min: 19.59316675 in/s = 49.76664354 cm/s, 4 steps from 20.
-   *       309 (15.87) is 46 off, 311 (23.71) 34: so 310.
+   *       0.0915929668 gpm = 0.3467170960 L/min: 19.59316675 in/s = 49.76664354 cm/s, 4 steps from
+   *       20. 309 (15.87) is 46 off, 311 (23.71) 34: so 310.
    *   <li>Spread 1604.1667 / 4.1995 x 0.70 x 0.65 x 0.95 = 165.116123 ft2/gal = 4.05234375 m2/L;
    *       paint 9.290304 x 3 / 4.05234 = 6.877726501 L.
    *   <li>Spray 300 / (19.59317 x 6 x 0.5 x 0.65 x 25 x 0.08) = 3.926015530 h.
@@ -219,14 +330,43 @@ class HandWorkedLinesTest {
         Bids.fill(
             Bids.line(
                 METRIC,
-                InputColumn.SURFACE, "cabinets",
-                InputColumn.COATING, "lacquer",
-                InputColumn.COUNT, 10,
-                InputColumn.SPECIFIED_FILM, 80));
+                InputColumn.SURFACE,
+                "cabinets",
+                InputColumn.COATING,
+                "lacquer",
+                InputColumn.COUNT,
+                10,
+                InputColumn.SPECIFIED_FILM,
+                80));
 
     assertFigures(
-        filled, "310", NET_AREA, 9.290304, FLOW, 0.3467170960, SPEED, 49.76664354, COATS, 3, WET_FILM,
-        106.6666667, DRY_FILM, 80, SPREAD, 4.05234375, PAINT, 6.877726501, SPRAY, 3.926015530, ROLL,
-        0, MASK, 0, PREPARE, 0, LABOUR, 3.926015530);
+        filled,
+        "310",
+        NET_AREA,
+        9.290304,
+        FLOW,
+        0.3467170960,
+        SPEED,
+        49.76664354,
+        COATS,
+        3,
+        WET_FILM,
+        106.6666667,
+        DRY_FILM,
+        80,
+        SPREAD,
+        4.05234375,
+        PAINT,
+        6.877726501,
+        SPRAY,
+        3.926015530,
+        ROLL,
+        0,
+        MASK,
+        0,
+        PREPARE,
+        0,
+        LABOUR,
+        3.926015530);
   }
 }

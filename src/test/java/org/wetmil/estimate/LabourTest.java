@@ -52,7 +52,14 @@ class LabourTest {
   })
   void preparationFollowsTheConditionOverTheNetAreaOnce(String condition, double hours) {
     FilledLine filled =
-        line("ceiling", InputColumn.CONDITION, condition, InputColumn.AREA, 800, InputColumn.COATS, 3);
+        line(
+            "ceiling",
+            InputColumn.CONDITION,
+            condition,
+            InputColumn.AREA,
+            800,
+            InputColumn.COATS,
+            3);
 
     assertThat(filled.base(PREPARE)).isCloseTo(hours, within(1e-12));
   }
@@ -60,16 +67,24 @@ class LabourTest {
   /** 200 ft at 100 ft/h on top of 200 x 4/12 = 66.7 ft2 of preparation. */
   @ParameterizedTest
   @CsvSource({
-    "trim, bare, 2.0", "trim, peeling, 2.0", "trim, painted, 0.0", "trim, new, 0.0", "siding, bare, 0.0"
+    "trim, bare, 2.0",
+    "trim, peeling, 2.0",
+    "trim, painted, 0.0",
+    "trim, new, 0.0",
+    "siding, bare, 0.0"
   })
   void wornTrimIsCaulkedOverItsLength(String surface, String condition, double hours) {
     FilledLine with =
         line(
             surface,
-            InputColumn.CONDITION, condition,
-            InputColumn.LENGTH, 100,
-            InputColumn.COUNT, 2,
-            InputColumn.HEIGHT, 9);
+            InputColumn.CONDITION,
+            condition,
+            InputColumn.LENGTH,
+            100,
+            InputColumn.COUNT,
+            2,
+            InputColumn.HEIGHT,
+            9);
     double area = with.base(FilledColumn.NET_AREA);
     double prepared =
         switch (condition) {
@@ -94,8 +109,7 @@ class LabourTest {
     "cabinets, painted, 0.0"
   })
   void hardwareIsMaskedOnDoorsThatAreNotNew(String surface, String condition, double hours) {
-    assertThat(
-            line(surface, InputColumn.CONDITION, condition, InputColumn.COUNT, 6).base(MASK))
+    assertThat(line(surface, InputColumn.CONDITION, condition, InputColumn.COUNT, 6).base(MASK))
         .isCloseTo(hours, within(1e-12));
   }
 
@@ -123,10 +137,14 @@ class LabourTest {
     FilledLine filled =
         line(
             surface,
-            InputColumn.CONDITION, condition,
-            InputColumn.TEXTURE, texture,
-            InputColumn.BACK_ROLL, word,
-            InputColumn.AREA, 900);
+            InputColumn.CONDITION,
+            condition,
+            InputColumn.TEXTURE,
+            texture,
+            InputColumn.BACK_ROLL,
+            word,
+            InputColumn.AREA,
+            900);
 
     assertThat(filled.base(ROLL)).isCloseTo(hours, within(1e-12));
   }
@@ -149,11 +167,16 @@ class LabourTest {
     FilledLine filled =
         line(
             "walls",
-            InputColumn.LENGTH, 20,
-            InputColumn.WIDTH, 15,
-            InputColumn.HEIGHT, 12,
-            InputColumn.MASK_EDGE, 120,
-            InputColumn.MASK_OPENINGS, 5);
+            InputColumn.LENGTH,
+            20,
+            InputColumn.WIDTH,
+            15,
+            InputColumn.HEIGHT,
+            12,
+            InputColumn.MASK_EDGE,
+            120,
+            InputColumn.MASK_OPENINGS,
+            5);
 
     assertThat(filled.base(MASK)).isCloseTo((0.6 + 2 * 1.15) * 1.25, within(1e-12));
   }
@@ -229,7 +252,14 @@ class LabourTest {
         room(
             bare("trim", InputColumn.ROOM, "Hall", InputColumn.LENGTH, 70),
             bare("walls", InputColumn.ROOM, "Hall", InputColumn.LENGTH, 70, InputColumn.HEIGHT, 9),
-            bare("ceiling", InputColumn.ROOM, "hall ", InputColumn.LENGTH, 20, InputColumn.WIDTH, 15),
+            bare(
+                "ceiling",
+                InputColumn.ROOM,
+                "hall ",
+                InputColumn.LENGTH,
+                20,
+                InputColumn.WIDTH,
+                15),
             bare("ceiling", InputColumn.ROOM, "Attic", InputColumn.AREA, 90));
 
     assertThat(masks(lines)).containsExactly(0, 0.75, 0, 0);
@@ -241,8 +271,15 @@ class LabourTest {
         room(
             bare("walls", InputColumn.ROOM, "A", InputColumn.LENGTH, 20, InputColumn.WIDTH, 15),
             bare(
-                "ceiling", InputColumn.ROOM, "A", InputColumn.INCLUDE, "no", InputColumn.LENGTH, 20,
-                InputColumn.WIDTH, 15),
+                "ceiling",
+                InputColumn.ROOM,
+                "A",
+                InputColumn.INCLUDE,
+                "no",
+                InputColumn.LENGTH,
+                20,
+                InputColumn.WIDTH,
+                15),
             bare("ceiling", InputColumn.ROOM, "A", InputColumn.LENGTH, 20, InputColumn.WIDTH, 15));
 
     assertThat(masks(lines)).containsExactly(Double.NaN, 0, 0.75);
@@ -253,8 +290,17 @@ class LabourTest {
     List<FilledLine> lines =
         room(
             bare(
-                "walls", InputColumn.ROOM, "Cell", InputColumn.COUNT, 5, InputColumn.LENGTH, 20,
-                InputColumn.WIDTH, 15, InputColumn.HEIGHT, 9));
+                "walls",
+                InputColumn.ROOM,
+                "Cell",
+                InputColumn.COUNT,
+                5,
+                InputColumn.LENGTH,
+                20,
+                InputColumn.WIDTH,
+                15,
+                InputColumn.HEIGHT,
+                9));
 
     assertThat(masks(lines)).containsExactly(3.75);
   }
@@ -270,7 +316,15 @@ class LabourTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"no, false", "NO, false", "' n ', false", "0, false", "FALSE, false", "yes, true", "'', true"})
+  @CsvSource({
+    "no, false",
+    "NO, false",
+    "' n ', false",
+    "0, false",
+    "FALSE, false",
+    "yes, true",
+    "'', true"
+  })
   void includeKeepsALineFilledButOutOfTheTotals(String word, boolean counted) {
     FilledLine filled = line("walls", InputColumn.AREA, 100, InputColumn.INCLUDE, word);
 

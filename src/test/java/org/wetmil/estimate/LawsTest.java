@@ -78,7 +78,13 @@ class LawsTest {
           double cell = column.quantity().base().to(unit, value.number());
           return value.hasNumber()
               ? new InputValue(
-                  value.state(), value.raw(), value.number(), value.low(), value.high(), cell, unit,
+                  value.state(),
+                  value.raw(),
+                  value.number(),
+                  value.low(),
+                  value.high(),
+                  cell,
+                  unit,
                   "")
               : value;
         });
@@ -126,10 +132,8 @@ class LawsTest {
   @Test
   void doubleTheFilmIsHalfTheSpread() {
     Catalogue tables = Catalogue.builtIn();
-    FilledLine thin =
-        walls(tables, InputColumn.COATS, 1, InputColumn.SPECIFIED_FILM, 1.26);
-    FilledLine thick =
-        walls(tables, InputColumn.COATS, 1, InputColumn.SPECIFIED_FILM, 2.52);
+    FilledLine thin = walls(tables, InputColumn.COATS, 1, InputColumn.SPECIFIED_FILM, 1.26);
+    FilledLine thick = walls(tables, InputColumn.COATS, 1, InputColumn.SPECIFIED_FILM, 2.52);
 
     double films = thick.base(FilledColumn.WET_FILM) / thin.base(FilledColumn.WET_FILM);
     assertThat(films).isCloseTo(2, within(1e-12));
@@ -144,9 +148,15 @@ class LawsTest {
   void filmIsInverseToTheFan() {
     Catalogue tables =
         Bids.settings(
-            "Figures follow", "Planned", "Broad slowest", 30, "Broad easy", 30, "Broad fastest", 30);
-    double narrow =
-        walls(tables, InputColumn.TIP, "317").base(FilledColumn.WET_FILM);
+            "Figures follow",
+            "Planned",
+            "Broad slowest",
+            30,
+            "Broad easy",
+            30,
+            "Broad fastest",
+            30);
+    double narrow = walls(tables, InputColumn.TIP, "317").base(FilledColumn.WET_FILM);
     double wide = walls(tables, InputColumn.TIP, "517").base(FilledColumn.WET_FILM);
 
     assertThat(narrow / wide).isCloseTo(10 / 6.0, within(1e-12));
@@ -193,19 +203,25 @@ class LawsTest {
       BidLine line =
           Bids.line(
               system,
-              InputColumn.SURFACE, "floor",
-              InputColumn.COATING, "latex",
-              InputColumn.AREA, 100,
-              InputColumn.HEIGHT, height);
+              InputColumn.SURFACE,
+              "floor",
+              InputColumn.COATING,
+              "latex",
+              InputColumn.AREA,
+              100,
+              InputColumn.HEIGHT,
+              height);
       BidLine low =
           Bids.line(
               system,
-              InputColumn.SURFACE, "floor",
-              InputColumn.COATING, "latex",
-              InputColumn.AREA, 100);
+              InputColumn.SURFACE,
+              "floor",
+              InputColumn.COATING,
+              "latex",
+              InputColumn.AREA,
+              100);
       Catalogue tables = Catalogue.builtIn();
-      double high =
-          Estimator.fill(Bids.bid(tables, basis, line)).total(FilledColumn.SPRAY);
+      double high = Estimator.fill(Bids.bid(tables, basis, line)).total(FilledColumn.SPRAY);
       double flat = Estimator.fill(Bids.bid(tables, basis, low)).total(FilledColumn.SPRAY);
 
       assertThat(high / flat).isCloseTo(factor, within(1e-12));

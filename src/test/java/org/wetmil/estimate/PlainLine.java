@@ -84,8 +84,7 @@ final class PlainLine {
               ? length * girthFt * times
               : count * or(length, surface.unitLengthFt()) * girthFt * times / or(count, 1);
       case COUNT_X_UNIT -> count * surface.unitFt2() * times / or(count, 1);
-      case COUNT_X_SIZE ->
-          count * or(width * height, surface.unitFt2()) * times / or(count, 1);
+      case COUNT_X_SIZE -> count * or(width * height, surface.unitFt2()) * times / or(count, 1);
     };
   }
 
@@ -283,8 +282,7 @@ final class PlainLine {
         condition().state() == Condition.State.BARE
             || condition().state() == Condition.State.PEELING;
     if (surface.trim() && worn) {
-      hours +=
-          or(line.number(LENGTH), 0) * or(line.number(COUNT), 1) / tables.rate(Task.CAULK);
+      hours += or(line.number(LENGTH), 0) * or(line.number(COUNT), 1) / tables.rate(Task.CAULK);
     }
     return hours * heightFactor();
   }
@@ -328,8 +326,7 @@ final class PlainLine {
       figures.put(FilledColumn.MASK, maskHours());
       figures.put(FilledColumn.PREPARE, prepareHours(area));
       figures.put(
-          FilledColumn.LABOUR,
-          spray + rollHours(area, coats()) + maskHours() + prepareHours(area));
+          FilledColumn.LABOUR, spray + rollHours(area, coats()) + maskHours() + prepareHours(area));
     }
     return figures;
   }

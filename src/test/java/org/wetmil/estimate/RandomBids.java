@@ -17,8 +17,7 @@ import org.wetmil.quantity.UnitSystem;
 /** Random lines as an estimator might state them, with tables of his own; the seed says all. */
 final class RandomBids {
   private static final List<String> COATINGS =
-      new ArrayList<>(
-          Catalogue.builtIn().rows(Tables.COATINGS).stream().map(Row::name).toList());
+      new ArrayList<>(Catalogue.builtIn().rows(Tables.COATINGS).stream().map(Row::name).toList());
   private static final List<String> SURFACES =
       Catalogue.builtIn().rows(Tables.SURFACES).stream().map(Row::name).toList();
   private static final List<String> CONDITIONS =
@@ -109,17 +108,42 @@ final class RandomBids {
         Tables.COATINGS,
         List.of(
             Bids.row(
-                0, "Coating", "House Matt", "Class", "latex", "Volume solids", 41, "Density", 1.41,
-                "Wet film target", between(4, 6))));
+                0,
+                "Coating",
+                "House Matt",
+                "Class",
+                "latex",
+                "Volume solids",
+                41,
+                "Density",
+                1.41,
+                "Wet film target",
+                between(4, 6))));
     stated.put(
         Tables.SPRAYERS,
         List.of(
             Bids.row(
-                0, "Sprayer", "Small", "Greatest flow", between(0.05, 0.4), "Greatest orifice", 17,
-                "Greatest pressure", 1900),
+                0,
+                "Sprayer",
+                "Small",
+                "Greatest flow",
+                between(0.05, 0.4),
+                "Greatest orifice",
+                17,
+                "Greatest pressure",
+                1900),
             Bids.row(
-                1, "Sprayer", "Hosed", "Hose bore", between(0.18, 0.5), "Hose length",
-                between(25, 300), "Rise", between(-30, 60), "Greatest pressure", 2600),
+                1,
+                "Sprayer",
+                "Hosed",
+                "Hose bore",
+                between(0.18, 0.5),
+                "Hose length",
+                between(25, 300),
+                "Rise",
+                between(-30, 60),
+                "Greatest pressure",
+                2600),
             Bids.row(2, "Sprayer", "Big", "Greatest flow", 3, "Guns", 2)));
     List<StatedRow> settings = new ArrayList<>();
     setting(settings, 0.5, "Figures follow", "Planned");
@@ -141,7 +165,12 @@ final class RandomBids {
               .map(
                   code ->
                       Bids.row(
-                          Integer.parseInt(code), "Tip", code, "Count", random.nextInt(3), "Fit",
+                          Integer.parseInt(code),
+                          "Tip",
+                          code,
+                          "Count",
+                          random.nextInt(3),
+                          "Fit",
                           pick(List.of("A", "B"))))
               .toList());
       stated.put(
@@ -161,8 +190,7 @@ final class RandomBids {
       stated.put(
           Tables.LABOUR_RATES,
           List.of(Bids.row(0, "Task", "dust and wipe", "Rate", between(500, 900))));
-      stated.put(
-          Tables.TEXTURES, List.of(Bids.row(0, "Texture", "smooth", "Roughness", 1.05)));
+      stated.put(Tables.TEXTURES, List.of(Bids.row(0, "Texture", "smooth", "Roughness", 1.05)));
     }
     List<TableProblem> problems = new ArrayList<>();
     Catalogue catalogue = Catalogue.builtIn().with(stated, UnitSystem.US, problems);

@@ -21,10 +21,20 @@ public final class NewWorkbook {
    * @throws org.wetmil.workbook.WorkbookException.Unwritable when it cannot be written
    */
   public static void write(XSSFWorkbook workbook, Path output, boolean overwrite) {
+    write(workbook, List.of(), output, overwrite);
+  }
+
+  /**
+   * The same for a workbook that was made of others.
+   *
+   * @param inputs files that must stay as they are
+   */
+  public static void write(
+      XSSFWorkbook workbook, List<Path> inputs, Path output, boolean overwrite) {
     LibrarySettings.apply();
     // the library notes when it was made, which would make each file another
     workbook.getProperties().getCoreProperties().setCreated(Optional.empty());
-    try (OutputFile files = OutputFile.claim(List.of(), output, overwrite)) {
+    try (OutputFile files = OutputFile.claim(inputs, output, overwrite)) {
       Path asMade = files.temporary();
       try (OutputStream out = files.open(asMade)) {
         workbook.write(out);
