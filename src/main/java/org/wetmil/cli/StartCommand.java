@@ -45,7 +45,7 @@ final class StartCommand implements Callable<Integer> {
             .collect(Collectors.joining(", "));
     print.printf(
         Locale.ROOT,
-        "%s: from %s: %d rooms, %d lines, %d doors and windows; %s%n",
+        "%s: from %s: %d room(s), %d line(s), %d door(s) and window(s); %s%n",
         file,
         made.source(),
         made.rooms(),

@@ -5,6 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.start.rooms.Face;
+import org.wetmil.workbook.start.rooms.Room;
+import org.wetmil.workbook.start.rooms.RoomList;
+import org.wetmil.workbook.start.rooms.RoomOpening;
 
 /** The bid lines that a room list begins: walls, ceiling, floor, doors and windows of each room. */
 final class BidLines {

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.wetmil.workbook.start.rooms.Face;
+import org.wetmil.workbook.start.rooms.Room;
+import org.wetmil.workbook.start.rooms.RoomList;
+import org.wetmil.workbook.start.rooms.RoomOpening;
 
 /**
  * The rows of the Openings sheet: those of one type that open to one room alone count together; one

@@ -10,6 +10,9 @@ import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.MissingResults;
 import org.wetmil.workbook.read.grid.OwnMarks;
+import org.wetmil.workbook.start.cobie.CobieReader;
+import org.wetmil.workbook.start.rooms.RoomList;
+import org.wetmil.workbook.start.rooms.RoomTables;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -29,15 +32,22 @@ final class RoomListReader {
         MissingResults missing = new MissingResults(file, ReadOptions.USUAL.mostRowsComputed())) {
       GridReader reader = new GridReader(workbook, OwnMarks.of(workbook), missing);
       Function<SheetPart, Grid> grids = reader::whole;
+      RoomTables tables = new RoomTables(workbook.sheets(), grids);
       RoomList list =
           CobieReader.read(workbook.sheets(), grids)
-              .or(() -> new RoomTables(workbook.sheets(), grids).read())
-              .orElseThrow(() -> noRooms(file, workbook.sheets(), "neither was found"));
+              .or(tables::read)
+              .orElseThrow(() -> noRooms(file, workbook.sheets(), neither(tables)));
       if (list.rooms().isEmpty()) {
         throw noRooms(file, workbook.sheets(), list.source() + " names no room");
       }
       return list;
     }
+  }
+
+  private static String neither(RoomTables tables) {
+    return tables.bids().isEmpty()
+        ? "neither was found"
+        : "\"" + tables.bids().get(0) + "\" is a bid already, to be filled as it is";
   }
 
   private static WorkbookException noRooms(Path file, List<SheetPart> sheets, String why) {
@@ -51,7 +61,7 @@ final class RoomListReader {
     return new WorkbookException.NoRooms(
         file,
         "no list of rooms: looked for a COBie sheet Space, or a table headed Room or Name with one"
-            + " of Area, Perimeter, Length or Height; %s on the sheets %s%s."
+            + " of Area, Perimeter, Length or Height; %s (sheets: %s%s)."
                 .formatted(why, names, more));
   }
 }

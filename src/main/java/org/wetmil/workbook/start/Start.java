@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.start.rooms.Room;
+import org.wetmil.workbook.start.rooms.RoomList;
 
 /** Makes a bid workbook from a room list. */
 public final class Start {

@@ -17,6 +17,7 @@ import org.wetmil.catalogue.Tables;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
+import org.wetmil.workbook.start.rooms.RoomList;
 import org.wetmil.workbook.template.TemplateWriter;
 
 /** Writes a bid workbook with the lines that a room list begins. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.jobs.StartJob;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.read.Book;
 
@@ -95,6 +96,20 @@ class RoomTableStartTest {
   }
 
   @Test
+  void bidIsNoRoomList() {
+    Path bid =
+        new Book()
+            .sheet("Offer")
+            .row("Room", "Surface", "Length", "Height", "Coating")
+            .row("Foyer", "walls", 12, 9, "latex")
+            .write(folder);
+
+    assertThatThrownBy(() -> Started.of(bid))
+        .isInstanceOf(WorkbookException.NoRooms.class)
+        .hasMessageContaining("\"Offer\" is a bid already");
+  }
+
+  @Test
   void bidIsNeverWrittenOverAFileUnasked() {
     Path list =
         new Book()
@@ -103,11 +118,10 @@ class RoomTableStartTest {
             .row("Foyer", 20, 2.7)
             .write(folder, "rooms.xlsx");
     Path bid = folder.resolve("rooms-bid.xlsx");
-    org.wetmil.jobs.StartJob.make(list, bid, false);
+    StartJob.make(list, bid, false);
 
-    assertThatThrownBy(() -> org.wetmil.jobs.StartJob.make(list, bid, false))
-        .hasMessageContaining("already");
-    assertThatThrownBy(() -> org.wetmil.jobs.StartJob.make(list, list, true))
+    assertThatThrownBy(() -> StartJob.make(list, bid, false)).hasMessageContaining("already");
+    assertThatThrownBy(() -> StartJob.make(list, list, true))
         .hasMessageContaining("the input itself");
   }
 }

@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ import java.util.Map;
  * @param finishes what the faces are said to be finished with, as written
  * @param hints sentences for whoever completes the bid
  */
-record Room(
+public record Room(
     String name,
     String storey,
     double lengthFt,
@@ -27,12 +27,12 @@ record Room(
   /** Below this share of the least that geometry allows, it is no rounding. */
   private static final double ROUNDING = 0.99;
 
-  Room {
+  public Room {
     finishes = Map.copyOf(finishes);
     hints = List.copyOf(hints);
   }
 
-  boolean isSized() {
+  public boolean isSized() {
     return lengthFt > 0 && widthFt > 0;
   }
 
@@ -40,7 +40,7 @@ record Room(
    * Whether a perimeter this short cannot go around an area this large: the shortest line around an
    * area is a circle, so that one of them is in another unit or mistyped.
    */
-  boolean isImpossible() {
+  public boolean isImpossible() {
     double leastFt = 2 * Math.sqrt(Math.PI * areaFt2);
     return perimeterFt < ROUNDING * leastFt;
   }

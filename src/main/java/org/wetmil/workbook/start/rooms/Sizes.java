@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +15,7 @@ import org.wetmil.workbook.read.words.SizeText;
 import org.wetmil.workbook.read.words.UnitWords;
 
 /** Sizes as room lists write them. Nothing, 0, n/a and what is no size are all not known: NaN. */
-final class Sizes {
+public final class Sizes {
   /** Two lengths within a text: Single-Flush:0762 x 2032mm. */
   private static final String ONE =
       "\\d[\\d.,]*(?:\\s*-?\\s*\\d+/\\d+)?\\s*(?:mm|cm|m|in|ft|\"|')?";
@@ -31,17 +31,17 @@ final class Sizes {
   private Sizes() {}
 
   /** A length in feet, of which the unit in the text wins. */
-  static double lengthFt(String text, Unit unit) {
+  public static double lengthFt(String text, Unit unit) {
     return positive(LengthText.read(text, DecimalMark.UNKNOWN), unit, Unit.FOOT);
   }
 
   /** An area in ft², of which the unit in the text wins. */
-  static double areaFt2(String text, Unit unit) {
+  public static double areaFt2(String text, Unit unit) {
     return positive(NumberText.read(text, DecimalMark.UNKNOWN), unit, Unit.SQUARE_FOOT);
   }
 
   /** A number above 0 without a unit. */
-  static double number(String text) {
+  public static double number(String text) {
     return NumberText.read(text, DecimalMark.UNKNOWN) instanceof Typed.Value value
             && value.value() > 0
         ? value.value()
@@ -57,7 +57,7 @@ final class Sizes {
   }
 
   /** Width and height in feet that stand within a text; empty when none that a door can have. */
-  static Optional<double[]> within(String text, Unit unit) {
+  public static Optional<double[]> within(String text, Unit unit) {
     Matcher matcher = WITHIN.matcher(text);
     while (matcher.find()) {
       Optional<double[]> size =
@@ -72,7 +72,7 @@ final class Sizes {
   }
 
   /** Whether a door or window can be so wide or high. */
-  static boolean isOpening(double feet) {
+  public static boolean isOpening(double feet) {
     return feet >= LEAST_OPENING_FT && feet <= GREATEST_OPENING_FT;
   }
 
@@ -81,7 +81,7 @@ final class Sizes {
   }
 
   /** A unit as data sheets write it: square meters, squaremeters, SQUARE_METRE, MILLI METRE. */
-  static Optional<Unit> unit(String word, Dimension dimension) {
+  public static Optional<Unit> unit(String word, Dimension dimension) {
     String plain =
         word.toLowerCase(Locale.ROOT)
             .replace('_', ' ')

@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.cobie;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -15,13 +15,19 @@ import org.wetmil.catalogue.Names;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.workbook.read.grid.Grid;
+import org.wetmil.workbook.start.rooms.Face;
+import org.wetmil.workbook.start.rooms.Room;
+import org.wetmil.workbook.start.rooms.RoomFact;
+import org.wetmil.workbook.start.rooms.RoomList;
+import org.wetmil.workbook.start.rooms.RoomOpening;
+import org.wetmil.workbook.start.rooms.Sizes;
 import org.wetmil.workbook.stream.SheetPart;
 
 /**
  * Reads COBie, an open standard for handing over the data of a building: the sheets Facility,
  * Space, Type, Component and Attribute.
  */
-final class CobieReader {
+public final class CobieReader {
   private static final double LEAST_HEIGHT_FT = 6;
   private static final double GREATEST_HEIGHT_FT = 60;
 
@@ -34,7 +40,7 @@ final class CobieReader {
   }
 
   /** The rooms; empty when the workbook has no Space sheet of this standard. */
-  static Optional<RoomList> read(List<SheetPart> sheets, Function<SheetPart, Grid> grids) {
+  public static Optional<RoomList> read(List<SheetPart> sheets, Function<SheetPart, Grid> grids) {
     return new CobieReader(sheets, grids).read();
   }
 

@@ -1,10 +1,12 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.cobie;
 
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.quantity.Unit;
+import org.wetmil.workbook.start.rooms.RoomFact;
+import org.wetmil.workbook.start.rooms.Sizes;
 
 /**
  * What the Attribute sheet says of rooms: sizes, and finishes. A finish may stand under its own

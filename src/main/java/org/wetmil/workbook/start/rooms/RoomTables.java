@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.grid.Grid;
@@ -19,20 +20,21 @@ import org.wetmil.workbook.stream.RawCell;
 import org.wetmil.workbook.stream.SheetPart;
 
 /** Finds the tables of rooms of a workbook by their headings, one on each sheet that has one. */
-final class RoomTables {
+public final class RoomTables {
   private final List<SheetPart> sheets;
   private final Function<SheetPart, Grid> grids;
+  private final List<String> bids = new ArrayList<>();
 
   /** A column of a table of rooms. */
   record Column(int at, Optional<Unit> unit) {}
 
-  RoomTables(List<SheetPart> sheets, Function<SheetPart, Grid> grids) {
+  public RoomTables(List<SheetPart> sheets, Function<SheetPart, Grid> grids) {
     this.sheets = sheets;
     this.grids = grids;
   }
 
   /** The rooms; empty when no sheet has a table of rooms. */
-  Optional<RoomList> read() {
+  public Optional<RoomList> read() {
     List<RoomTable> tables = new ArrayList<>();
     for (SheetPart sheet : sheets) {
       if (sheet.visibility() == SheetPart.Visibility.VISIBLE) {
@@ -58,7 +60,7 @@ final class RoomTables {
   }
 
   /** The row of the first forty that names most facts of a room, one of them its name. */
-  private static Optional<RoomTable> table(Grid grid) {
+  private Optional<RoomTable> table(Grid grid) {
     Map<RoomFact, Column> best = Map.of();
     int bestRow = -1;
     for (GridRow row : grid.rows(0, HeadingFinder.FIRST_ROWS - 1)) {
@@ -67,6 +69,10 @@ final class RoomTables {
         best = found;
         bestRow = row.row();
       }
+    }
+    if (bestRow >= 0 && isBid(grid, bestRow)) {
+      bids.add(grid.sheet());
+      return Optional.empty();
     }
     return best.isEmpty() ? Optional.empty() : Optional.of(withUnits(grid, bestRow, best));
   }
@@ -102,6 +108,20 @@ final class RoomTables {
   private static boolean isRooms(Map<RoomFact, Column> found) {
     boolean named = found.containsKey(RoomFact.ROOM) || found.containsKey(RoomFact.NUMBER);
     return named && found.keySet().stream().anyMatch(RoomFact::isMeasure);
+  }
+
+  /** Whether the headings name surfaces: then the lines of a bid stand below, not rooms. */
+  private static boolean isBid(Grid grid, int row) {
+    return grid.rows(row, row).stream()
+        .flatMap(each -> each.cells().stream())
+        .filter(cell -> cell.kind() == CellKind.TEXT)
+        .map(cell -> RoomFact.heading(cell.column(), cell.text()))
+        .anyMatch(heading -> heading.candidates().equals(List.of(InputColumn.SURFACE)));
+  }
+
+  /** Sheets that are bids already, as seen while reading. */
+  public List<String> bids() {
+    return List.copyOf(bids);
   }
 
   /** Takes in a row of units below the headings. */

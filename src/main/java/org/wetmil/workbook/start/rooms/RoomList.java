@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 import java.util.List;
 import org.wetmil.quantity.UnitSystem;
@@ -10,13 +10,13 @@ import org.wetmil.quantity.UnitSystem;
  * @param system the family of units that it is in
  * @param remarks sentences for whoever runs the command
  */
-record RoomList(
+public record RoomList(
     String source,
     UnitSystem system,
     List<Room> rooms,
     List<RoomOpening> openings,
     List<String> remarks) {
-  RoomList {
+  public RoomList {
     rooms = List.copyOf(rooms);
     openings = List.copyOf(openings);
     remarks = List.copyOf(remarks);

@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +14,7 @@ import java.util.Locale;
  * @param overhead whether it is in the ceiling
  * @param finish as written; empty when not told
  */
-record RoomOpening(
+public record RoomOpening(
     String name,
     String type,
     Kind kind,
@@ -24,26 +24,26 @@ record RoomOpening(
     boolean overhead,
     String finish) {
 
-  enum Kind {
+  public enum Kind {
     DOOR,
     WINDOW;
 
     /** Its name in the table of kinds of opening. */
-    String word() {
+    public String word() {
       return name().toLowerCase(Locale.ROOT);
     }
 
     /** The surface that a bid line paints it as. */
-    String surface() {
+    public String surface() {
       return word() + "s";
     }
   }
 
-  RoomOpening {
+  public RoomOpening {
     rooms = List.copyOf(rooms);
   }
 
-  boolean isSized() {
+  public boolean isSized() {
     return widthFt > 0 && heightFt > 0;
   }
 }

@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +12,7 @@ import org.wetmil.workbook.read.heading.HeadingWords;
 import org.wetmil.workbook.read.words.Words;
 
 /** What a room list can say of a room. */
-enum RoomFact {
+public enum RoomFact {
   ROOM(null, InputColumn.ROOM),
   NUMBER(null, null),
   STOREY(null, InputColumn.FLOOR),
@@ -48,23 +48,23 @@ enum RoomFact {
   }
 
   /** Whether it is a length or an area, which are read with a unit. */
-  boolean isMeasure() {
+  public boolean isMeasure() {
     return dimension != null;
   }
 
-  Dimension dimension() {
+  public Dimension dimension() {
     return dimension;
   }
 
   /** The fact that a word alone stands for, as attributes are named. */
-  static Optional<RoomFact> find(String word) {
+  public static Optional<RoomFact> find(String word) {
     return Optional.ofNullable(WORDS.get(Words.key(word)));
   }
 
   /**
    * The fact that a heading of a table names: by the words of room lists, then by those of bids.
    */
-  static Optional<RoomFact> of(Heading heading, List<String> names) {
+  public static Optional<RoomFact> of(Heading heading, List<String> names) {
     return names.stream()
         .flatMap(name -> find(name).stream())
         .findFirst()
@@ -77,7 +77,7 @@ enum RoomFact {
   }
 
   /** A heading taken apart by the words of bids. */
-  static Heading heading(int column, String text) {
+  public static Heading heading(int column, String text) {
     return OF_BIDS.heading(column, List.of(text));
   }
 }

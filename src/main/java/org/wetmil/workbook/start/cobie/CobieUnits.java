@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.cobie;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,7 @@ import org.wetmil.quantity.Dimension;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.words.UnitWords;
+import org.wetmil.workbook.start.rooms.Sizes;
 
 /**
  * The units that the Facility sheet states: lengths and areas apart, since many files have

@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.cobie;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.wetmil.quantity.Unit;
-import org.wetmil.workbook.start.RoomOpening.Kind;
+import org.wetmil.workbook.start.rooms.RoomOpening;
+import org.wetmil.workbook.start.rooms.RoomOpening.Kind;
+import org.wetmil.workbook.start.rooms.Sizes;
 
 /** Doors and windows: components of a type that is one, each in the rooms that it names. */
 final class CobieOpenings {

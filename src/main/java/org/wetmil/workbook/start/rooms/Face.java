@@ -1,7 +1,7 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 /** The faces of a room that a bid line can stand for. */
-enum Face {
+public enum Face {
   WALLS("walls", RoomFact.WALL_FINISH),
   CEILING("ceiling", RoomFact.CEILING_FINISH),
   FLOOR("floor", RoomFact.FLOOR_FINISH);
@@ -15,12 +15,12 @@ enum Face {
   }
 
   /** Its name in the Surfaces table. */
-  String surface() {
+  public String surface() {
     return surface;
   }
 
   /** The fact that says what it is finished with. */
-  RoomFact finish() {
+  public RoomFact finish() {
     return finish;
   }
 }

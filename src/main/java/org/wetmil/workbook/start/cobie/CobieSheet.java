@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.cobie;
 
 import java.util.ArrayList;
 import java.util.HashMap;
