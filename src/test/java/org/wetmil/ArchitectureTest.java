@@ -64,6 +64,10 @@ class ArchitectureTest {
   static final ArchRule onlyTheCliRoomUsesTheCommandLineLibrary = onlyRoom("cli", "picocli..");
 
   @ArchTest
+  static final ArchRule onlyTheJobsRoomUsesTheJsonLibrary =
+      onlyRoom("jobs", "com.fasterxml.jackson..");
+
+  @ArchTest
   static final ArchRule onlyTheCliRoomPrints =
       noClasses().that().resideOutsideOfPackage(inside("cli")).should(ACCESS_STANDARD_STREAMS);
 

@@ -90,7 +90,7 @@ final class BuiltIn {
       quantity = Field.quantity(texts.get(spec.index("Quantity")));
       range = Range.of(texts.get(spec.index("Range")));
     }
-    if (spec.isByRow() && spec.fields().stream().anyMatch(f -> f.heading().equals("Kind"))) {
+    if (spec.isByRow() && spec.has("Kind")) {
       kind = Kind.of(texts.get(spec.index("Kind")));
       source = texts.get(spec.index("Source"));
     }
@@ -114,7 +114,7 @@ final class BuiltIn {
    * or a published source.
    */
   private static Optional<String> surer(TableSpec spec, Field field, List<String> texts) {
-    if (spec.fields().stream().noneMatch(f -> f.heading().equals("Practice"))) {
+    if (!spec.has("Practice")) {
       return Optional.empty();
     }
     return Arrays.stream(texts.get(spec.index("Practice")).split(";"))

@@ -19,6 +19,7 @@ public final class Catalogue {
   private final Map<Tables, Table> tables;
   private final Map<String, List<Word>> otherWords;
   private final Row[] settings = new Row[Setting.values().length];
+  private final Entry[] values = new Entry[Setting.values().length];
   private final Row[] rates = new Row[Task.values().length];
   private final Shelf<Coating> coatings;
   private final Shelf<Surface> surfaces;
@@ -36,7 +37,9 @@ public final class Catalogue {
     this.tables = tables;
     this.otherWords = otherWords;
     for (Setting setting : Setting.values()) {
-      settings[setting.ordinal()] = table(Tables.SETTINGS).get(setting.title());
+      Row row = table(Tables.SETTINGS).get(setting.title());
+      settings[setting.ordinal()] = row;
+      values[setting.ordinal()] = row.get("Value");
     }
     for (Task task : Task.values()) {
       rates[task.ordinal()] = table(Tables.LABOUR_RATES).get(task.title());
@@ -130,7 +133,7 @@ public final class Catalogue {
   }
 
   public Entry entry(Setting setting) {
-    return row(setting).get("Value");
+    return values[setting.ordinal()];
   }
 
   /** A setting's number in the kept unit of its quantity; NaN when not stated. */
@@ -226,7 +229,11 @@ public final class Catalogue {
     }
 
     Lookup<T> look(String name) {
-      return name.isEmpty() ? new Lookup.Blank<>() : known.computeIfAbsent(name, this::find);
+      if (name.isEmpty()) {
+        return new Lookup.Blank<>();
+      }
+      Lookup<T> before = known.get(name);
+      return before != null ? before : known.computeIfAbsent(name, this::find);
     }
 
     private Lookup<T> find(String name) {

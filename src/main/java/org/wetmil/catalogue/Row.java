@@ -8,6 +8,12 @@ public record Row(TableSpec spec, String name, List<Entry> entries) {
     entries = List.copyOf(entries);
   }
 
+  /** Rows are looked up once for each line; their names tell them apart well enough. */
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   /** The entry under a heading; the heading must be declared. */
   public Entry get(String heading) {
     return entries.get(spec.index(heading));

@@ -21,6 +21,7 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Names;
 import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Rooms;
 import org.wetmil.quantity.UnitSystem;
@@ -143,8 +144,9 @@ final class SheetChecks {
     Rooms rooms = new Rooms();
     sheet.lines().forEach(filled -> rooms.add(filled.work(), filled.isCounted()));
     return sheet.lines().stream()
-        .filter(filled -> filled.isFilled() && rooms.isCoveredOn(filled.line()))
-        .filter(filled -> rooms.floorOf(filled.line()) == null)
+        .filter(FilledLine::isFilled)
+        .filter(filled -> rooms.of(filled.line()).isCoveredOn(filled.line()))
+        .filter(filled -> rooms.of(filled.line()).floorOf(filled.line()) == null)
         .map(filled -> new Line(bid.bid().catalogue(), filled))
         .map(
             line ->

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.wetmil.checks.Severity;
 import org.wetmil.jobs.FillJob;
-import org.wetmil.jobs.FillReport;
+import org.wetmil.jobs.FillRun;
 import org.wetmil.jobs.Inputs;
 import org.wetmil.jobs.Outputs;
-import org.wetmil.workbook.WorkbookException;
+import org.wetmil.jobs.json.JsonRun;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -59,41 +59,32 @@ final class FillCommand implements Callable<Integer> {
   @Option(names = "--trace", description = "Show where in the program a fault arose.")
   private boolean trace;
 
+  @Option(
+      names = "--json",
+      paramLabel = "FILE",
+      description = "Write findings and figures of the whole run for other programs, too.")
+  private Path json;
+
   @Override
   public Integer call() {
     Printer printer = new Printer(spec.commandLine(), quiet, trace);
-    int code = ExitCode.DONE;
     Inputs inputs = Inputs.of(bids);
     inputs.passedOver().forEach(printer::passedOver);
     if (inputs.files().isEmpty()) {
       printer.refused("no workbook to fill was found; name one that ends in .xlsx.");
       return ExitCode.UNUSABLE;
     }
-    Outputs outputs = new Outputs(out, inputs);
+    Outcome outcome = new Outcome(failOn);
     FillJob job = new FillJob(date, ProjectVersion.version(), force);
-    for (Path input : inputs.files()) {
-      code = Math.max(code, fill(job, input, outputs, printer));
+    Outputs outputs = new Outputs(out, inputs);
+    if (json == null) {
+      new FillRun(job, List.of(printer, outcome)).fill(inputs, outputs);
+      return outcome.code();
     }
-    return code;
-  }
-
-  private int fill(FillJob job, Path input, Outputs outputs, Printer printer) {
-    try {
-      FillReport report = job.fill(input, outputs.of(input));
-      printer.filled(input, report);
-      return isFailure(report) ? ExitCode.FINDINGS : ExitCode.DONE;
-    } catch (WorkbookException e) {
-      printer.refused(e.getMessage());
-      return ExitCode.UNUSABLE;
-    } catch (RuntimeException e) {
-      printer.fault(input, e);
-      return ExitCode.FAULT;
+    try (JsonRun run = JsonRun.begin(json, inputs, ProjectVersion.version(), date, force)) {
+      new FillRun(job, List.of(printer, outcome, run)).fill(inputs, outputs);
+      run.finish();
     }
-  }
-
-  private boolean isFailure(FillReport report) {
-    return failOn != null
-        && report.located().stream()
-            .anyMatch(found -> found.finding().severity().compareTo(failOn) >= 0);
+    return outcome.code();
   }
 }

@@ -5,13 +5,14 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
+import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.jobs.Inputs;
 import org.wetmil.quantity.Quantity;
 import picocli.CommandLine;
 
 /** Prints what a job reports: findings and closing lines out, refusals and faults as errors. */
-final class Printer {
+final class Printer implements FillListener {
   private final PrintWriter out;
   private final PrintWriter err;
   private final boolean quiet;
@@ -24,9 +25,10 @@ final class Printer {
     this.trace = trace;
   }
 
-  void filled(Path input, FillReport report) {
+  @Override
+  public void filled(FillReport report) {
     if (!quiet) {
-      report.located().forEach(found -> finding(input, found));
+      report.located().forEach(found -> finding(report.input(), found));
     }
     out.println(closing(report));
     out.flush();
@@ -38,12 +40,18 @@ final class Printer {
     }
   }
 
+  @Override
+  public void refused(Path input, String sentence) {
+    refused(sentence);
+  }
+
   void refused(String sentence) {
     err.println(sentence);
     err.flush();
   }
 
-  void fault(Path input, RuntimeException fault) {
+  @Override
+  public void fault(Path input, RuntimeException fault) {
     err.println(
         input
             + ": a fault of the program, not of the workbook ("

@@ -1,11 +1,13 @@
 package org.wetmil.estimate;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
+import org.wetmil.quantity.UnitSystem;
 
 /** Fills bid lines: area, coats, tip, pace, film, paint and hours, in that order. */
 public final class Estimator {
@@ -14,22 +16,22 @@ public final class Estimator {
   private final boolean followsPlanned;
   private final List<List<Work>> works;
   private final Openings openings;
-  private final Map<FlowKey, GunFlow> flows = new ConcurrentHashMap<>();
+  private final Map<UnitSystem, TableTerms> tables = new EnumMap<>(UnitSystem.class);
+  private final Map<FlowKey, GunFlow> flows = new HashMap<>();
 
   /** What the flow at the gun depends on besides the orifice. */
   private record FlowKey(String coating, double thinner, Pressure pressure, String sprayer) {}
 
   /** A line on its way: what is wanted before its room can be judged. */
-  private record Draft(Work work, Terms terms, Area area) {
-    boolean isCounted() {
-      return area != null && area.isKnown() && work.coating() != null && work.isIncluded();
-    }
-  }
+  private record Draft(Work work, Terms terms, Area area, Rooms.Room room) {}
 
   private Estimator(Bid bid) {
     this.bid = bid;
     this.catalogue = bid.catalogue();
     this.followsPlanned = catalogue.text(Setting.FIGURES_FOLLOW).equals("Planned");
+    for (UnitSystem system : UnitSystem.values()) {
+      tables.put(system, new TableTerms(catalogue, system, bid.system()));
+    }
     this.works =
         bid.sheets().stream()
             .map(sheet -> sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList())
@@ -48,20 +50,19 @@ public final class Estimator {
   }
 
   private FilledBid.FilledSheet fill(BidSheet sheet, List<Work> lines) {
-    List<Draft> drafts = lines.stream().map(this::draft).toList();
     Rooms rooms = new Rooms();
-    drafts.forEach(draft -> rooms.add(draft.work(), draft.isCounted()));
-    return new FilledBid.FilledSheet(
-        sheet, drafts.stream().map(draft -> fill(draft, rooms)).toList());
+    List<Draft> drafts = lines.stream().map(work -> draft(work, rooms)).toList();
+    return new FilledBid.FilledSheet(sheet, drafts.stream().map(this::fill).toList());
   }
 
-  private Draft draft(Work work) {
-    Terms terms = new Terms(work.line(), catalogue, bid.system());
+  private Draft draft(Work work, Rooms rooms) {
+    Terms terms = new Terms(work.line(), tables.get(work.line().system()));
     Area area = work.surface() == null ? null : Area.of(work, terms, catalogue, openings);
-    return new Draft(work, terms, area);
+    boolean counts = area != null && area.isKnown() && work.coating() != null && work.isIncluded();
+    return new Draft(work, terms, area, rooms.add(work, counts));
   }
 
-  private FilledLine fill(Draft draft, Rooms rooms) {
+  private FilledLine fill(Draft draft) {
     Work work = draft.work();
     Area area = draft.area();
     Figures figures = new Figures(catalogue, work, draft.terms());
@@ -86,7 +87,7 @@ public final class Estimator {
         recommended,
         planned,
         followed,
-        figures.of(area, stroke, coats, flow, recommended, followed, rooms));
+        figures.of(area, stroke, coats, flow, recommended, followed, draft.room()));
   }
 
   private GunFlow flow(Work work) {

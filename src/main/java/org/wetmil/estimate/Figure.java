@@ -11,8 +11,12 @@ public sealed interface Figure {
   /** A choice in words, such as a tip code that is none. */
   record Word(String text) implements Figure {}
 
-  /** A closed form: the formula, which knows its value. */
-  record Live(Expr formula) implements Figure {}
+  /** A closed form: the formula, and the value that it comes to. */
+  record Live(Expr formula, double value) implements Figure {
+    public Live(Expr formula) {
+      this(formula, formula.value());
+    }
+  }
 
   /** Nothing: an input is missing, and a finding says which. */
   record Empty() implements Figure {}
@@ -22,6 +26,6 @@ public sealed interface Figure {
     if (this instanceof Choice choice) {
       return choice.number();
     }
-    return this instanceof Live live ? live.formula().value() : Double.NaN;
+    return this instanceof Live live ? live.value() : Double.NaN;
   }
 }

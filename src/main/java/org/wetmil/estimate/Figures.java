@@ -9,6 +9,7 @@ import org.wetmil.catalogue.Texture;
 import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.trade.TipCode;
 
 /**
  * The filled cells of one line. Each closed form is declared here once, as an expression whose
@@ -44,7 +45,7 @@ final class Figures {
       GunFlow flow,
       Setup recommended,
       Setup followed,
-      Rooms rooms) {
+      Rooms.Room room) {
     choices(coats, recommended, followed);
     Row surface = work.surface().row();
     boolean own = followed == recommended;
@@ -95,7 +96,7 @@ final class Figures {
       Hours hours = new Hours(catalogue, work, terms);
       live(FilledColumn.SPRAY, hours.atHeight(sprayed.over(pace)));
       live(FilledColumn.ROLL, hours.roll(cell(FilledColumn.NET_AREA), cell(FilledColumn.COATS)));
-      live(FilledColumn.MASK, hours.mask(rooms));
+      live(FilledColumn.MASK, hours.mask(room));
       live(FilledColumn.PREPARE, hours.prepare(cell(FilledColumn.NET_AREA)));
       live(
           FilledColumn.LABOUR,
@@ -149,8 +150,8 @@ final class Figures {
     if (recommended.isTip()) {
       cells.put(FilledColumn.ORIFICE, shown(recommended.tip().orificeThou(), Quantity.ORIFICE));
       cells.put(FilledColumn.FAN, shown(recommended.fanIn(), Quantity.FAN_WIDTH));
-      cells.put(
-          FilledColumn.TIP_CODE, new Figure.Choice(Integer.parseInt(recommended.tip().code())));
+      TipCode tip = recommended.tip();
+      cells.put(FilledColumn.TIP_CODE, new Figure.Choice(100 * tip.fanDigit() + tip.orificeThou()));
     } else {
       cells.put(FilledColumn.TIP_CODE, new Figure.Word("none"));
     }

@@ -15,11 +15,13 @@ final class Hours {
   private final Catalogue catalogue;
   private final Work work;
   private final Terms terms;
+  private final Expr heightFactor;
 
   Hours(Catalogue catalogue, Work work, Terms terms) {
     this.catalogue = catalogue;
     this.work = work;
     this.terms = terms;
+    this.heightFactor = work.line().has(InputColumn.HEIGHT) ? heightFactor(terms) : null;
   }
 
   /** How coats are rolled behind the gun. */
@@ -69,7 +71,7 @@ final class Hours {
    * Covering and masking, with its taking down. The floor is covered from the floor, so only the
    * rest grows with the height.
    */
-  Expr mask(Rooms rooms) {
+  Expr mask(Rooms.Room room) {
     List<Expr> high = new ArrayList<>();
     BidLine line = work.line();
     if (line.has(InputColumn.MASK_EDGE)) {
@@ -82,7 +84,7 @@ final class Hours {
       high.add(terms.input(InputColumn.COUNT).times(terms.rate(Task.MASK_HARDWARE)));
     }
     List<Expr> all = new ArrayList<>();
-    BidLine floor = rooms.floorOf(line);
+    BidLine floor = room.floorOf(line);
     if (floor != null) {
       all.add(floorArea(floor).over(terms.rate(Task.COVER_FLOOR)));
     }
@@ -116,25 +118,24 @@ final class Hours {
 
   /** Hours times the factor for the height of the work; a line without a height has none. */
   Expr atHeight(Expr hours) {
-    if (!work.line().has(InputColumn.HEIGHT)) {
-      return hours;
-    }
+    return heightFactor == null ? hours : hours.times(heightFactor);
+  }
+
+  private static Expr heightFactor(Terms terms) {
     Expr height = terms.input(InputColumn.HEIGHT);
-    Expr factor =
+    return Expr.ifAtMost(
+        height,
+        terms.setting(Setting.HEIGHT_STEP_1),
+        terms.rate(Task.HEIGHT_1),
         Expr.ifAtMost(
             height,
-            terms.setting(Setting.HEIGHT_STEP_1),
-            terms.rate(Task.HEIGHT_1),
+            terms.setting(Setting.HEIGHT_STEP_2),
+            terms.rate(Task.HEIGHT_2),
             Expr.ifAtMost(
                 height,
-                terms.setting(Setting.HEIGHT_STEP_2),
-                terms.rate(Task.HEIGHT_2),
-                Expr.ifAtMost(
-                    height,
-                    terms.setting(Setting.HEIGHT_STEP_3),
-                    terms.rate(Task.HEIGHT_3),
-                    terms.rate(Task.HEIGHT_OVER))));
-    return hours.times(factor);
+                terms.setting(Setting.HEIGHT_STEP_3),
+                terms.rate(Task.HEIGHT_3),
+                terms.rate(Task.HEIGHT_OVER))));
   }
 
   /** Doors that are not new or primed carry hardware to be masked. */

@@ -1,7 +1,5 @@
 package org.wetmil.estimate;
 
-import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Task;
@@ -17,20 +15,15 @@ import org.wetmil.quantity.UnitSystem;
  */
 final class Terms {
   private final BidLine line;
-  private final Catalogue catalogue;
-  private final UnitSystem basis;
+  private final TableTerms tables;
 
-  /**
-   * @param basis the units that Basis shows figures in
-   */
-  Terms(BidLine line, Catalogue catalogue, UnitSystem basis) {
+  Terms(BidLine line, TableTerms tables) {
     this.line = line;
-    this.catalogue = catalogue;
-    this.basis = basis;
+    this.tables = tables;
   }
 
   UnitSystem system() {
-    return line.system();
+    return tables.system();
   }
 
   /** A cell of the line in the unit of its quantity; it must hold a number. */
@@ -46,25 +39,20 @@ final class Terms {
 
   /** A figure of the tables. */
   Expr entry(Row row, String heading) {
-    Entry entry = row.get(heading);
-    Quantity quantity = entry.quantity();
-    Expr cell = Expr.at(EntryPlace.of(row, heading), quantity.shown(entry.number(), basis));
-    return UnitFactor.scaled(
-        cell, UnitFactor.si(quantity, basis) / UnitFactor.si(quantity, system()));
+    return tables.entry(row, heading);
   }
 
   Expr setting(Setting setting) {
-    return entry(catalogue.row(setting), "Value");
+    return tables.setting(setting);
   }
 
   Expr rate(Task task) {
-    return entry(catalogue.row(task), "Rate");
+    return tables.rate(task);
   }
 
-  /** A factor of the units, which Basis shows for its own family. */
+  /** A factor of the units. */
   Expr factor(UnitFactor factor) {
-    double value = factor.value(system());
-    return system() == basis ? Expr.at(factor, value) : Expr.num(value);
+    return tables.factor(factor);
   }
 
   /** A filled cell of the line, whose value is in the sheet's unit. */

@@ -1,5 +1,6 @@
 package org.wetmil.estimate;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntPredicate;
@@ -104,13 +105,22 @@ final class TipChooser {
     return !setup.inside() || off > catalogue.number(Setting.FILM_TOLERANCE);
   }
 
+  /** Plain loops here and in the fans: this runs through all tips for every line. */
   private Candidate best(IntPredicate orifices) {
-    List<TipCode> tips =
-        available().stream()
-            .filter(tip -> orifices.test(tip.orificeThou()))
-            .filter(tip -> isDriven(tip.orificeThou()))
-            .toList();
-    return fitting(tips).stream().map(this::candidate).min(BEST).orElse(null);
+    List<TipCode> tips = new ArrayList<>();
+    for (TipCode tip : available()) {
+      if (orifices.test(tip.orificeThou()) && isDriven(tip.orificeThou())) {
+        tips.add(tip);
+      }
+    }
+    Candidate best = null;
+    for (TipCode tip : fitting(tips)) {
+      Candidate candidate = candidate(tip);
+      if (best == null || BEST.compare(candidate, best) < 0) {
+        best = candidate;
+      }
+    }
+    return best;
   }
 
   private List<TipCode> available() {
@@ -143,27 +153,33 @@ final class TipChooser {
 
   /** Fans no wider than the work and than the surface takes; none that narrow: the narrowest. */
   private List<TipCode> broadFans(List<TipCode> tips) {
-    List<TipCode> fitting =
-        tips.stream()
-            .filter(tip -> tip.fanDigit() <= work.surface().widestFanDigit())
-            .filter(tip -> stroke.isInside(tip.fanIn(distanceIn)))
-            .toList();
-    if (!fitting.isEmpty()) {
-      return fitting;
+    List<TipCode> fitting = new ArrayList<>();
+    int narrowest = Integer.MAX_VALUE;
+    for (TipCode tip : tips) {
+      narrowest = Math.min(narrowest, tip.fanDigit());
+      if (tip.fanDigit() <= work.surface().widestFanDigit()
+          && stroke.isInside(tip.fanIn(distanceIn))) {
+        fitting.add(tip);
+      }
     }
-    int narrowest = tips.stream().mapToInt(TipCode::fanDigit).min().orElse(0);
-    return tips.stream().filter(tip -> tip.fanDigit() == narrowest).toList();
+    return fitting.isEmpty() ? ofFan(narrowest, tips) : fitting;
   }
 
   /** The narrowest fan that still covers the work; none that wide: the widest. */
   private List<TipCode> narrowFan(List<TipCode> tips) {
     double share = catalogue.number(Setting.NARROW_FIT);
-    int digit =
-        tips.stream()
-            .filter(tip -> stroke.isCovered(tip.fanIn(distanceIn), share))
-            .mapToInt(TipCode::fanDigit)
-            .min()
-            .orElse(tips.stream().mapToInt(TipCode::fanDigit).max().orElse(0));
+    int covering = Integer.MAX_VALUE;
+    int widest = 0;
+    for (TipCode tip : tips) {
+      widest = Math.max(widest, tip.fanDigit());
+      if (stroke.isCovered(tip.fanIn(distanceIn), share)) {
+        covering = Math.min(covering, tip.fanDigit());
+      }
+    }
+    return ofFan(covering == Integer.MAX_VALUE ? widest : covering, tips);
+  }
+
+  private static List<TipCode> ofFan(int digit, List<TipCode> tips) {
     return tips.stream().filter(tip -> tip.fanDigit() == digit).toList();
   }
 

@@ -1,7 +1,6 @@
 package org.wetmil.estimate;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import java.util.function.ToDoubleFunction;
 import org.wetmil.formula.Expr;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.Quantity;
@@ -42,16 +41,16 @@ public enum UnitFactor implements Place {
               * si(Quantity.FAN_WIDTH, system)
               / si(Quantity.AREA_RATE, system));
 
-  private static final MathContext SHORT = new MathContext(12);
-
   private final String title;
   private final String meaning;
-  private final java.util.function.ToDoubleFunction<UnitSystem> value;
+  private final double us;
+  private final double metric;
 
-  UnitFactor(String title, String meaning, java.util.function.ToDoubleFunction<UnitSystem> value) {
+  UnitFactor(String title, String meaning, ToDoubleFunction<UnitSystem> value) {
     this.title = title;
     this.meaning = meaning;
-    this.value = value;
+    this.us = tidy(value.applyAsDouble(UnitSystem.US));
+    this.metric = tidy(value.applyAsDouble(UnitSystem.METRIC));
   }
 
   public String title() {
@@ -64,12 +63,12 @@ public enum UnitFactor implements Place {
 
   /** The factor for formulas in these units. */
   public double value(UnitSystem system) {
-    return tidy(value.applyAsDouble(system));
+    return system == UnitSystem.US ? us : metric;
   }
 
   /** The factor that takes areas of length times girth to the area's unit. */
   static Expr scaled(Expr product, double factor) {
-    double tidy = tidy(factor);
+    double tidy = factor == 1 ? 1 : tidy(factor);
     if (tidy == 1) {
       return product;
     }
@@ -85,7 +84,8 @@ public enum UnitFactor implements Place {
 
   /** Takes away the last bits that unit sizes leave beside a short number: 0.36, 12, 3850. */
   private static double tidy(double value) {
-    double rounded = new BigDecimal(value).round(SHORT).doubleValue();
+    double scale = Math.pow(10, 11 - Math.floor(Math.log10(value)));
+    double rounded = Math.rint(value * scale) / scale;
     return Math.abs(value - rounded) <= 4 * Math.ulp(value) ? rounded : value;
   }
 }

@@ -1,10 +1,9 @@
 package org.wetmil.formula;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * A spreadsheet formula that can be evaluated and printed from one declaration, so that the value
@@ -165,22 +164,28 @@ public sealed interface Expr {
 
   /** A sum; sums among the terms are opened, so that it reads without brackets. */
   static Expr sum(Expr... terms) {
-    return new Sum(
-        Arrays.stream(terms)
-            .flatMap(term -> term instanceof Sum sum ? sum.terms().stream() : Stream.of(term))
-            .toList());
+    List<Expr> opened = new ArrayList<>();
+    for (Expr term : terms) {
+      if (term instanceof Sum sum) {
+        opened.addAll(sum.terms());
+      } else {
+        opened.add(term);
+      }
+    }
+    return new Sum(opened);
   }
 
   /** A product; products among the factors are opened, so that it reads without brackets. */
   static Expr times(Expr... factors) {
-    return new Product(
-        Arrays.stream(factors)
-            .flatMap(
-                factor ->
-                    factor instanceof Product product
-                        ? product.factors().stream()
-                        : Stream.of(factor))
-            .toList());
+    List<Expr> opened = new ArrayList<>();
+    for (Expr factor : factors) {
+      if (factor instanceof Product product) {
+        opened.addAll(product.factors());
+      } else {
+        opened.add(factor);
+      }
+    }
+    return new Product(opened);
   }
 
   private static List<Expr> some(List<Expr> parts) {

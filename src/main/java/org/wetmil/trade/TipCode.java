@@ -20,6 +20,8 @@ public record TipCode(int fanDigit, int orificeThou) {
   /** What is longer is a remark, of which a sentence quotes only the beginning. */
   private static final int LONGEST = 40;
 
+  private static final Pattern DASHES = Pattern.compile("[\\u2010-\\u2015\\u2212]");
+  private static final Pattern SPACES = Pattern.compile("[\\s\\u00A0\\u2007\\u202F]+");
   private static final Pattern CODE = Pattern.compile("(\\d{1,2}) ?- ?(\\d{2})|(\\d+)(?:[.,]0+)?");
   private static final Pattern SEVERAL = Pattern.compile("\\d{3,4}(\\D+\\d{3,4})+");
   private static final Pattern INCHES = Pattern.compile("0?[.,]0?\\d{2}( ?(in|\"))?");
@@ -170,8 +172,7 @@ public record TipCode(int fanDigit, int orificeThou) {
 
   /** Dashes to hyphens, every kind of space to one plain space, none at the ends. */
   private static String plain(String raw) {
-    return raw.replaceAll("[\\u2010-\\u2015\\u2212]", "-")
-        .replaceAll("[\\s\\u00A0\\u2007\\u202F]+", " ")
-        .strip();
+    String hyphened = DASHES.matcher(raw).replaceAll("-");
+    return SPACES.matcher(hyphened).replaceAll(" ").strip();
   }
 }

@@ -2,22 +2,27 @@ package org.wetmil.estimate;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.StatedRow;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
-import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 
 /** Random lines as an estimator might state them, with tables of his own; the seed says all. */
 final class RandomBids {
   private static final List<String> COATINGS =
-      new ArrayList<>(Catalogue.builtIn().rows(Tables.COATINGS).stream().map(Row::name).toList());
+      Stream.concat(
+              Catalogue.builtIn().rows(Tables.COATINGS).stream().map(Row::name),
+              Stream.of("House Matt"))
+          .toList();
   private static final List<String> SURFACES =
       Catalogue.builtIn().rows(Tables.SURFACES).stream().map(Row::name).toList();
   private static final List<String> CONDITIONS =
@@ -30,7 +35,6 @@ final class RandomBids {
 
   RandomBids(long seed) {
     this.random = new Random(seed);
-    COATINGS.add("House Matt");
     this.catalogues = IntStream.range(0, 40).mapToObj(i -> catalogue()).toList();
   }
 
@@ -76,10 +80,28 @@ final class RandomBids {
     number(cells, system, 0.3, InputColumn.MASK_EDGE, 0, 200);
     add(cells, 0.3, InputColumn.MASK_OPENINGS, random.nextInt(9));
     BidLine line = Bids.line(system, cells.toArray());
-    return new BidLine("Bid", 5, system, random.nextInt(4) == 0, line.values());
+    Map<InputColumn, InputValue> values = new EnumMap<>(line.values());
+    values.replaceAll(this::asTyped);
+    return new BidLine("Bid", 5, system, random.nextInt(4) == 0, values);
   }
 
-  /** A number in the unit of the sheet, sometimes one that no formula may point at. */
+  /** Some numbers stand in another unit, and some in a text that no formula may point at. */
+  private InputValue asTyped(InputColumn column, InputValue value) {
+    if (!value.hasNumber() || random.nextInt(3) > 0) {
+      return value;
+    }
+    List<Unit> units =
+        Arrays.stream(Unit.values())
+            .filter(unit -> unit.dimension() == value.unit().dimension())
+            .toList();
+    Unit unit = pick(units);
+    double cell = value.unit().to(unit, value.cellNumber());
+    double number = unit.to(column.quantity().base(), cell);
+    double live = random.nextBoolean() ? cell : Double.NaN;
+    return new InputValue(value.state(), value.raw(), number, number, number, live, unit, "");
+  }
+
+  /** A number in the unit of the sheet. */
   private void number(
       List<Object> cells,
       UnitSystem system,
@@ -103,7 +125,7 @@ final class RandomBids {
 
   /** Some tables of the estimator's own over the built-in ones. */
   private Catalogue catalogue() {
-    Map<Tables, List<StatedRow>> stated = new java.util.EnumMap<>(Tables.class);
+    Map<Tables, List<StatedRow>> stated = new EnumMap<>(Tables.class);
     stated.put(
         Tables.COATINGS,
         List.of(
@@ -208,10 +230,5 @@ final class RandomBids {
 
   private double between(double low, double high) {
     return low + (high - low) * random.nextDouble();
-  }
-
-  /** The unit in which a sheet shows a quantity, as a factor on the kept one. */
-  static double shown(Quantity quantity, double base, UnitSystem system) {
-    return quantity.shown(base, system);
   }
 }

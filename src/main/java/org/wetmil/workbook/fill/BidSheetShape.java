@@ -33,15 +33,24 @@ final class BidSheetShape {
     }
     if (lastGrouped >= 0) {
       sheet.groupColumn(firstGrouped, lastGrouped);
-      sheet.setColumnGroupCollapsed(firstGrouped, true);
+      fold(sheet, firstGrouped, lastGrouped);
     }
+  }
+
+  /** Folds columns away; the sign that opens them stands over the column after them. */
+  private static void fold(XSSFSheet sheet, int first, int last) {
+    for (int column = first; column <= last; column++) {
+      sheet.setColumnHidden(column, true);
+    }
+    sheet.getColumnHelper().getColumn(last + 1, false).setCollapsed(true);
   }
 
   private static int width(FilledColumn column) {
     return switch (column) {
       case FINDINGS -> RowCells.FINDINGS_WIDTH;
       case COATING_USED -> 16;
-      case ORIFICE, FAN -> 13;
+      case ORIFICE, FAN -> 15;
+      case PREPARE -> 12;
       default -> 10;
     };
   }

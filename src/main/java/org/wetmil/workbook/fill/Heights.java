@@ -8,8 +8,8 @@ final class Heights {
   /** A line of the usual font of 11 points. */
   private static final double LINE_PT = 15;
 
-  /** Words do not fill a line to its end. */
-  private static final double FILLED = 0.92;
+  /** A column is measured in digits, which are wider than letters; words leave the end free. */
+  private static final double LETTERS_PER_DIGIT = 1.1;
 
   /** The most that a row can be high. */
   private static final double MOST_PT = 409;
@@ -20,7 +20,7 @@ final class Heights {
   static int lines(String text, int width) {
     int lines = 0;
     for (String part : text.split("\n", -1)) {
-      lines += Math.max(1, (int) Math.ceil(part.length() / (width * FILLED)));
+      lines += Math.max(1, (int) Math.ceil(part.length() / (width * LETTERS_PER_DIGIT)));
     }
     return lines;
   }

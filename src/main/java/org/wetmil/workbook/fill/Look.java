@@ -221,6 +221,8 @@ public final class Look {
     XSSFFont own = workbook.getFontAt(0);
     XSSFFont font = workbook.createFont();
     font.setFontName(own.getFontName());
+    font.setFamily(own.getFamily());
+    font.setScheme(own.getScheme());
     // a program without that font takes another of its kind
     font.setFamily(own.getFamily());
     font.setFontHeight(own.getFontHeightInPoints() + larger);
