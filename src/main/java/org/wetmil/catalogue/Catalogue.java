@@ -188,6 +188,15 @@ public final class Catalogue {
     return Names.key(known == null ? coatingName : known.name()) + " " + orificeThou;
   }
 
+  /** Other trade words that mean a row of a table, as {@link Names#key} gives them. */
+  public List<String> otherNames(Tables which, String name) {
+    String key = Names.key(name);
+    return otherWords.getOrDefault(which.title(), List.of()).stream()
+        .filter(word -> Names.key(word.means()).equals(key))
+        .map(Word::key)
+        .toList();
+  }
+
   Optional<Word> otherWord(Tables which, String name) {
     String key = Names.key(name);
     return otherWords.getOrDefault(which.title(), List.of()).stream()

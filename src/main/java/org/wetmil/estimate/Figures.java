@@ -73,7 +73,7 @@ final class Figures {
             CoatPlan.thinned(work, terms, terms.factor(UnitFactor.SPREAD)),
             stick,
             hit,
-            Expr.num(1).minus(terms.setting(waste(work))));
+            Expr.num(1).minus(terms.setting(work.waste())));
     Texture texture = work.texture();
     boolean rough = texture != null && !work.coating().fillsVoids() && texture.roughness() != 1;
     Expr film = cell(FilledColumn.WET_FILM);
@@ -139,11 +139,6 @@ final class Figures {
           terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
       live(FilledColumn.LABOUR_COST, cell(FilledColumn.LABOUR).times(burdened));
     }
-  }
-
-  /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
-  static Setting waste(Work work) {
-    return work.sprayer() != null && work.sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
   }
 
   private void choices(CoatPlan coats, Setup recommended, Setup followed) {

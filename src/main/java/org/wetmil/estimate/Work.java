@@ -6,6 +6,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Lookup;
+import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Shape;
 import org.wetmil.catalogue.Sprayer;
 import org.wetmil.catalogue.Surface;
@@ -104,6 +105,11 @@ public record Work(
   public double girthIn() {
     double stated = line.number(InputColumn.GIRTH);
     return Double.isNaN(stated) ? surface().girthIn() : stated;
+  }
+
+  /** The setting that the paint left behind is taken from: less in pails where a hose is stated. */
+  public Setting waste() {
+    return sprayer() != null && sprayer().hasHose() ? Setting.PAIL_WASTE : Setting.WASTE;
   }
 
   /** Whether the line counts in the totals: not when Include says no. */

@@ -32,7 +32,7 @@ class LawsTest {
       double paint = filled.base(FilledColumn.PAINT);
       if (paint > 0) {
         PlainLine plain = new PlainLine(sample.catalogue(), sample.line());
-        double waste = sample.catalogue().number(Figures.waste(filled.work()));
+        double waste = sample.catalogue().number(filled.work().waste());
         double sprayedGal = paint * (1 + plain.thinner) * (1 - waste);
         double minutes =
             filled.base(FilledColumn.SPRAY)

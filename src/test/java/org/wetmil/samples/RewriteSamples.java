@@ -20,6 +20,7 @@ public final class RewriteSamples {
 
   public static void main(String[] args) throws IOException {
     ReadmeTables.main(args);
+    SpringMonth.write();
     for (UnitSystem system : UnitSystem.values()) {
       TemplateJob.write(TEMPLATES.resolve(TemplateJob.usualName(system)), system, true);
     }

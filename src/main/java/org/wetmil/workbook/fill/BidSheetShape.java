@@ -21,28 +21,20 @@ final class BidSheetShape {
   }
 
   private static void widths(XSSFSheet sheet, SheetPlan plan, int first) {
+    ColumnSpans spans = new ColumnSpans(sheet);
     int firstGrouped = Integer.MAX_VALUE;
     int lastGrouped = -1;
     for (FilledColumn column : plan.columns()) {
       int at = first + plan.columns().indexOf(column);
-      sheet.setColumnWidth(at, width(column) * 256);
+      spans.widen(at, width(column));
       if (column.isGrouped()) {
         firstGrouped = Math.min(firstGrouped, at);
         lastGrouped = Math.max(lastGrouped, at);
       }
     }
     if (lastGrouped >= 0) {
-      sheet.groupColumn(firstGrouped, lastGrouped);
-      fold(sheet, firstGrouped, lastGrouped);
+      spans.fold(firstGrouped, lastGrouped);
     }
-  }
-
-  /** Folds columns away; the sign that opens them stands over the column after them. */
-  private static void fold(XSSFSheet sheet, int first, int last) {
-    for (int column = first; column <= last; column++) {
-      sheet.setColumnHidden(column, true);
-    }
-    sheet.getColumnHelper().getColumn(last + 1, false).setCollapsed(true);
   }
 
   private static int width(FilledColumn column) {

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
@@ -16,6 +18,7 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
+import org.wetmil.workbook.stream.CellRange;
 
 /** Writes a filled workbook: a copy of the estimator's, with filled columns and sheets of ours. */
 public final class FillWriter {
@@ -77,8 +80,6 @@ public final class FillWriter {
   }
 
   private List<SheetEdit> shape(XSSFWorkbook workbook) {
-    Map<String, List<CellRangeAddress>> earlier = new HashMap<>();
-    plans.forEach(plan -> earlier.put(plan.sheet(), Marks.areas(workbook.getSheet(plan.sheet()))));
     clear(workbook);
     Look look = new Look(workbook);
 
@@ -93,6 +94,7 @@ public final class FillWriter {
     Marks.stamp(workbook, stamp);
 
     List<SheetEdit> edits = new ArrayList<>();
+    Set<String> notPlanned = new TreeSet<>(read.ourCells().keySet());
     for (SheetPlan plan : plans) {
       XSSFSheet sheet = workbook.getSheet(plan.sheet());
       BidSheetShape.shape(sheet, plan, worst(plan));
@@ -100,14 +102,17 @@ public final class FillWriter {
       BidTables.grow(sheet, plan, headings, book);
       RowCells cells =
           new RowCells(plan, headings, book, byRow.getOrDefault(plan.sheet(), Map.of()), look);
-      List<CellRangeAddress> left = earlier.get(plan.sheet());
-      edits.add(
-          new SheetEdit(
-              plan.sheet(),
-              cells,
-              (row, column) -> left.stream().anyMatch(area -> area.isInRange(row, column))));
+      edits.add(new SheetEdit(plan.sheet(), cells, earlier(plan.sheet())));
     }
+    plans.forEach(plan -> notPlanned.remove(plan.sheet()));
+    notPlanned.forEach(sheet -> edits.add(SheetEdit.dropping(sheet, earlier(sheet))));
     return edits;
+  }
+
+  /** The cells that an earlier fill wrote. */
+  private SheetEdit.CellTest earlier(String sheet) {
+    List<CellRange> ranges = read.ourCells().getOrDefault(sheet, List.of());
+    return (row, column) -> ranges.stream().anyMatch(range -> range.contains(row, column));
   }
 
   private List<Finding> worst(SheetPlan plan) {
@@ -120,11 +125,16 @@ public final class FillWriter {
   private void clear(XSSFWorkbook workbook) {
     Marks.clear(workbook, read.ourSheets());
     if (read.filledBefore()) {
-      workbook.forEach(
-          sheet -> {
-            Highlights.clear((XSSFSheet) sheet);
-            Notes.clear((XSSFSheet) sheet);
-          });
+      for (Sheet each : workbook) {
+        XSSFSheet sheet = (XSSFSheet) each;
+        Highlights.clear(sheet);
+        Notes.clear(sheet);
+        read.ourCells()
+            .getOrDefault(sheet.getSheetName(), List.of())
+            .forEach(
+                range ->
+                    new ColumnSpans(sheet).clear(range.firstColumn(), range.lastColumn()));
+      }
     }
   }
 }

@@ -1,5 +1,6 @@
 package org.wetmil.workbook.fill;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.FillPatternType;
@@ -9,6 +10,8 @@ import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 
@@ -17,6 +20,8 @@ import org.wetmil.estimate.InputColumn;
  * column, which reads the Findings cell of its own row and so follows a sort.
  */
 final class Highlights {
+  private static final String OURS = "ISNUMBER(FIND(CHAR(10)&";
+
   private Highlights() {}
 
   static void add(XSSFSheet sheet, SheetPlan.Block block) {
@@ -43,23 +48,29 @@ final class Highlights {
 
   /** Whether the Findings cell has a line that begins with a column's name. */
   static String rule(String findingsLetters, int row, String heading) {
-    return "ISNUMBER(FIND(CHAR(10)&%s,CHAR(10)&$%s%d))"
-        .formatted(Texts.quoted(heading + ": "), findingsLetters, row);
+    return OURS + Texts.quoted(heading + ": ") + ",CHAR(10)&$" + findingsLetters + row + "))";
   }
 
   /** Whether a rule is one of ours. */
   static boolean isOurs(String formula) {
-    return formula != null && formula.startsWith("ISNUMBER(FIND(CHAR(10)&");
+    return formula != null && formula.startsWith(OURS);
   }
 
-  /** Takes away the rules of an earlier fill. */
+  /**
+   * Takes away the rules of an earlier fill; a spreadsheet program may since have put them with the
+   * estimator's own, which stay.
+   */
   static void clear(XSSFSheet sheet) {
-    XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
-    for (int i = formats.getNumConditionalFormattings() - 1; i >= 0; i--) {
-      var format = formats.getConditionalFormattingAt(i);
-      boolean ours = format.getNumberOfRules() == 1 && isOurs(format.getRule(0).getFormula1());
-      if (ours) {
-        formats.removeConditionalFormatting(i);
+    CTWorksheet worksheet = sheet.getCTWorksheet();
+    for (int i = worksheet.sizeOfConditionalFormattingArray() - 1; i >= 0; i--) {
+      CTConditionalFormatting format = worksheet.getConditionalFormattingArray(i);
+      for (int j = format.sizeOfCfRuleArray() - 1; j >= 0; j--) {
+        if (Arrays.stream(format.getCfRuleArray(j).getFormulaArray()).anyMatch(Highlights::isOurs)) {
+          format.removeCfRule(j);
+        }
+      }
+      if (format.sizeOfCfRuleArray() == 0) {
+        worksheet.removeConditionalFormatting(i);
       }
     }
   }

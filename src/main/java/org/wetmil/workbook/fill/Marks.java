@@ -1,10 +1,8 @@
 package org.wetmil.workbook.fill;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.Name;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -60,29 +58,16 @@ public final class Marks {
           COLUMN + column.name().toLowerCase(Locale.ROOT) + (slot == 0 ? "" : "_" + (slot + 1)));
       name.setSheetIndex(sheet.getWorkbook().getSheetIndex(sheet));
       name.setRefersToFormula(
-          "%s!$%s$%d:$%s$%d"
-              .formatted(
-                  Texts.sheet(sheet.getSheetName()),
-                  letters,
-                  block.table().headingRow() + 1,
-                  letters,
-                  block.table().lastRow() + 1));
+          Texts.sheet(sheet.getSheetName())
+              + "!$"
+              + letters
+              + "$"
+              + (block.table().headingRow() + 1)
+              + ":$"
+              + letters
+              + "$"
+              + (block.table().lastRow() + 1));
     }
-  }
-
-  /** The cells that an earlier fill added to a sheet. */
-  static List<CellRangeAddress> areas(XSSFSheet sheet) {
-    List<CellRangeAddress> areas = new ArrayList<>();
-    for (Name name : sheet.getWorkbook().getAllNames()) {
-      boolean ours =
-          name.getNameName().startsWith(COLUMN)
-              && name.getSheetIndex() == sheet.getWorkbook().getSheetIndex(sheet);
-      String area = name.getRefersToFormula();
-      if (ours && area != null && !area.contains("#REF!")) {
-        areas.add(CellRangeAddress.valueOf(area.substring(area.lastIndexOf('!') + 1)));
-      }
-    }
-    return areas;
   }
 
   /** Takes away the names and sheets of an earlier fill. */

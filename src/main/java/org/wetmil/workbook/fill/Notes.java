@@ -23,6 +23,9 @@ final class Notes {
   static final int MOST = 200;
   private static final String AUTHOR = "Wetmil";
 
+  /** About the width of a digit, in the units of drawings (914,400 an inch). */
+  private static final int MAX_DIGIT_EMU = 7 * 9_525;
+
   private Notes() {}
 
   /**
@@ -49,18 +52,20 @@ final class Notes {
       String text =
           entry.getValue().stream().map(Finding::message).collect(Collectors.joining("\n"));
       int lines = 1 + text.length() / 34 + entry.getValue().size();
+      // begun in the cell itself: where the box begins the library makes the note, and the cell
+      // beside may have one; the offset then takes the box to the cell's right edge
+      int right = sheet.getColumnWidth(cell.getColumn()) * MAX_DIGIT_EMU / 256;
       XSSFClientAnchor anchor =
           drawing.createAnchor(
+              right,
               0,
               0,
               0,
-              0,
-              cell.getColumn() + 1,
+              cell.getColumn(),
               cell.getRow(),
               cell.getColumn() + 5,
               cell.getRow() + Math.max(3, lines));
       XSSFComment comment = drawing.createCellComment(anchor);
-      comment.setAddress(cell);
       comment.setAuthor(AUTHOR);
       comment.setString(new XSSFRichTextString(text));
     }
@@ -78,7 +83,7 @@ final class Notes {
 
   /** Takes away the notes of an earlier fill, known by their author. */
   static void clear(XSSFSheet sheet) {
-    // addresses first: taking one note away cuts the others off from what was read before
+    // all are sought before the first goes: the library's notes go stale when one is removed
     List<CellAddress> ours =
         sheet.getCellComments().entrySet().stream()
             .filter(note -> AUTHOR.equals(note.getValue().getAuthor()))

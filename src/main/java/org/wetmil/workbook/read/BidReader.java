@@ -96,6 +96,7 @@ public final class BidReader {
         results.stream().map(BidSheetReader.Result::layout).toList(),
         marks.filledBefore(),
         marks.sheets(),
+        grids.ours(),
         rows);
   }
 

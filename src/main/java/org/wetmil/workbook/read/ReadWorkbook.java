@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.Bid;
+import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.read.table.RowKind;
 
 /**
@@ -13,6 +14,7 @@ import org.wetmil.workbook.read.table.RowKind;
  * @param layouts where the tables of each bid sheet stand, in the order of the bid's sheets
  * @param filledBefore whether it carries the mark of an earlier fill
  * @param ourSheets sheets that an earlier fill added
+ * @param ourCells the cells that an earlier fill wrote, by sheet
  * @param rows how many rows of each kind the tables have
  */
 public record ReadWorkbook(
@@ -20,10 +22,12 @@ public record ReadWorkbook(
     List<SheetLayout> layouts,
     boolean filledBefore,
     List<String> ourSheets,
+    Map<String, List<CellRange>> ourCells,
     Map<RowKind, Integer> rows) {
   public ReadWorkbook {
     layouts = List.copyOf(layouts);
     ourSheets = List.copyOf(ourSheets);
+    ourCells = Map.copyOf(ourCells);
     rows = Collections.unmodifiableMap(new EnumMap<>(rows));
   }
 }

@@ -2,9 +2,9 @@ package org.wetmil.workbook.read.grid;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.stream.PackageReader;
@@ -18,12 +18,19 @@ public final class GridReader {
   private final OwnMarks marks;
   private final MissingResults missing;
   private final CellText texts;
+  private final Map<String, List<CellRange>> ours = new HashMap<>();
 
   public GridReader(PackageReader workbook, OwnMarks marks, MissingResults missing) {
     this.workbook = workbook;
     this.marks = marks;
     this.missing = missing;
     this.texts = new CellText(workbook.formats(), workbook.date1904());
+    this.ours.putAll(marks.columns());
+  }
+
+  /** The cells of an earlier fill by sheet, with what was filled down since on sheets read whole. */
+  public Map<String, List<CellRange>> ours() {
+    return ours;
   }
 
   /** A whole sheet, with formulas computed that have no stored result. */
@@ -40,18 +47,21 @@ public final class GridReader {
 
   private List<GridRow> rows(SheetPart sheet, int end) {
     List<GridRow> rows = new ArrayList<>();
-    OurCells ours = new OurCells(sheet.name());
+    OurCells own = new OurCells(marks.columns().getOrDefault(sheet.name(), List.of()));
     workbook.rows(
         sheet,
         row -> {
           if (row.row() < end) {
-            GridRow kept = kept(row, ours);
+            GridRow kept = kept(row, own);
             if (!kept.cells().isEmpty()) {
               rows.add(kept);
             }
           }
           return row.row() < end;
         });
+    if (!own.ranges().isEmpty()) {
+      ours.put(sheet.name(), own.ranges());
+    }
     return rows;
   }
 
@@ -69,34 +79,5 @@ public final class GridReader {
         cell.kind() == CellKind.BLANK
             || (cell.kind() == CellKind.TEXT && cell.text().replace('\u00a0', ' ').isBlank());
     return blank && cell.formula() == null;
-  }
-
-  /** The cells of an earlier fill; rows added since under its columns belong to them. */
-  private final class OurCells {
-    private final String sheet;
-    private final boolean any;
-    private final Set<Long> last = new HashSet<>();
-
-    OurCells(String sheet) {
-      this.sheet = sheet;
-      this.any = marks.columns().containsKey(sheet);
-    }
-
-    boolean holds(RawCell cell) {
-      if (!any) {
-        return false;
-      }
-      boolean grown =
-          cell.kind() != CellKind.BLANK && last.contains(key(cell.row() - 1, cell.column()));
-      if (grown || marks.isOurs(sheet, cell.row(), cell.column())) {
-        last.add(key(cell.row(), cell.column()));
-        return true;
-      }
-      return false;
-    }
-
-    private long key(int row, int column) {
-      return ((long) row << 20) | column;
-    }
   }
 }

@@ -57,12 +57,6 @@ public record OwnMarks(
     return new OwnMarks(filled, List.copyOf(sheets), Map.copyOf(columns));
   }
 
-  /** Whether a cell was written by the earlier fill. */
-  public boolean isOurs(String sheet, int row, int column) {
-    return columns.getOrDefault(sheet, List.of()).stream()
-        .anyMatch(range -> range.contains(row, column));
-  }
-
   /** Excel tables as they were before an earlier fill let them grow. */
   public List<TableRef> withoutOurs(SheetPart sheet, List<TableRef> tables) {
     Set<Integer> ours = columnsOf(sheet.name());

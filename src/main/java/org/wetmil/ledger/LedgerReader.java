@@ -1,0 +1,341 @@
+package org.wetmil.ledger;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Makes ledger lines of records, and tells titles, blank lines and totals from them. */
+final class LedgerReader {
+  private static final Pattern BRACKET = Pattern.compile("[(\\[]([^)\\]]+)[)\\]]");
+
+  /** Tax, freight and rounding keep an amount from quantity times price by less (house). */
+  private static final BigDecimal AMOUNT_TOLERANCE = new BigDecimal("0.01");
+
+  private static final BigDecimal LEAST_DIFFERENCE = new BigDecimal("0.05");
+
+  private final String file;
+  private final LedgerLayout layout;
+  private final Consumer<LedgerLine> sink;
+  private final String headingUnit;
+  private final List<TotalsLine> totals = new ArrayList<>();
+  private BigDecimal sumOfAll = BigDecimal.ZERO;
+  private BigDecimal sumSinceLast = BigDecimal.ZERO;
+  private long record;
+  private long lines;
+  private long titles;
+  private long blanks;
+
+  LedgerReader(String file, LedgerLayout layout, Consumer<LedgerLine> sink) {
+    this.file = file;
+    this.layout = layout;
+    this.sink = sink;
+    this.headingUnit = headingUnit(layout);
+  }
+
+  LedgerCounts counts() {
+    return new LedgerCounts(lines, titles, blanks, totals);
+  }
+
+  /** A currency as it is kept: a code, or the symbol of more than one. */
+  static String currency(String text) {
+    String code = text.strip().toUpperCase(Locale.ROOT);
+    return NumberColumn.isCurrency(code) ? code : NumberColumn.currency(text + " 0");
+  }
+
+  void take(CsvText.Row row) {
+    record++;
+    List<String> fields = row.fields();
+    if (fields.stream().allMatch(String::isBlank)) {
+      blanks++;
+      return;
+    }
+    if (record <= layout.headingRecord() || fields.equals(layout.headings())) {
+      titles += record == layout.headingRecord() ? 0 : 1;
+      return;
+    }
+    Map<LedgerColumn, String> texts = new EnumMap<>(LedgerColumn.class);
+    layout
+        .columns()
+        .forEach(
+            (column, at) -> {
+              if (at < fields.size() && !fields.get(at).isBlank()) {
+                texts.put(column, fields.get(at).strip());
+              }
+            });
+    if (isTotals(fields, texts)) {
+      total(row, texts);
+    } else if (isGroupTitle(fields, texts)) {
+      titles++;
+    } else {
+      LedgerLine line = line(row, texts);
+      lines++;
+      add(line.amount());
+      sink.accept(line);
+    }
+  }
+
+  /** A totals word in the first cell that holds anything, whatever column that is. */
+  private boolean isTotals(List<String> fields, Map<LedgerColumn, String> texts) {
+    String first = fields.stream().filter(field -> !field.isBlank()).findFirst().orElseThrow();
+    return LedgerWords.isTotal(first)
+        && !hasDate(texts)
+        && !texts.containsKey(LedgerColumn.UNIT)
+        && !texts.containsKey(LedgerColumn.UNIT_PRICE);
+  }
+
+  /** One cell alone, that is neither a date nor a number: the name of the group that follows. */
+  private boolean isGroupTitle(List<String> fields, Map<LedgerColumn, String> texts) {
+    return fields.stream().filter(field -> !field.isBlank()).count() == 1
+        && !hasDate(texts)
+        && texts.keySet().stream().noneMatch(LedgerColumn::isNumber);
+  }
+
+  private boolean hasDate(Map<LedgerColumn, String> texts) {
+    String text = texts.get(LedgerColumn.DATE);
+    return text != null && DateColumn.read(text, layout.dateOrder()).isPresent();
+  }
+
+  private void total(CsvText.Row row, Map<LedgerColumn, String> texts) {
+    BigDecimal stated =
+        Optional.ofNullable(texts.get(LedgerColumn.AMOUNT))
+            .flatMap(text -> NumberColumn.read(text, layout.marks().get(LedgerColumn.AMOUNT)))
+            .map(NumberColumn.Value::number)
+            .orElse(null);
+    String text = String.join(" ", row.fields().stream().filter(f -> !f.isBlank()).toList());
+    totals.add(new TotalsLine(file, row.line(), text, stated, sumOfAll, sumSinceLast));
+    sumSinceLast = BigDecimal.ZERO;
+  }
+
+  private void add(BigDecimal amount) {
+    if (amount != null) {
+      sumOfAll = sumOfAll.add(amount);
+      sumSinceLast = sumSinceLast.add(amount);
+    }
+  }
+
+  private LedgerLine line(CsvText.Row row, Map<LedgerColumn, String> texts) {
+    List<LineProblem> problems = new ArrayList<>();
+    lengths(row.fields(), problems);
+    Numbers numbers = new Numbers(texts, problems);
+    NumberColumn.Value quantity = numbers.read(LedgerColumn.QUANTITY);
+    NumberColumn.Value price = numbers.read(LedgerColumn.UNIT_PRICE);
+    NumberColumn.Value amount = numbers.read(LedgerColumn.AMOUNT);
+    BigDecimal count = quantity == null ? null : quantity.number();
+    BigDecimal each = price == null ? null : price.number();
+    BigDecimal money = amount == null ? null : amount.number();
+    BigDecimal product = count == null || each == null ? null : count.multiply(each);
+    boolean computed = product != null && !texts.containsKey(LedgerColumn.AMOUNT);
+    if (computed) {
+      money = product.setScale(2, RoundingMode.HALF_UP);
+    } else if (product != null && money != null && differs(product, money)) {
+      problems.add(
+          new LineProblem(
+              LineProblem.Type.AMOUNT_DIFFERS,
+              LedgerColumn.AMOUNT,
+              texts.get(LedgerColumn.AMOUNT),
+              product.stripTrailingZeros().toPlainString() + ", quantity times unit price"));
+    }
+    return new LedgerLine(
+        file,
+        row.line(),
+        record,
+        date(texts, problems),
+        count,
+        unitGal(texts, quantity),
+        each,
+        money,
+        computed,
+        currency(texts, amount, price),
+        kind(texts, count, money, problems),
+        Collections.unmodifiableMap(texts),
+        List.copyOf(problems));
+  }
+
+  /** Reads number cells, each by the mark of its column. */
+  private final class Numbers {
+    private final Map<LedgerColumn, String> texts;
+    private final List<LineProblem> problems;
+
+    Numbers(Map<LedgerColumn, String> texts, List<LineProblem> problems) {
+      this.texts = texts;
+      this.problems = problems;
+    }
+
+    NumberColumn.Value read(LedgerColumn column) {
+      String text = texts.get(column);
+      if (text == null) {
+        return null;
+      }
+      LedgerLayout.Mark mark = layout.marks().get(column);
+      Optional<NumberColumn.Value> value =
+          NumberColumn.read(text, mark)
+              .filter(found -> found.word().isEmpty() || column == LedgerColumn.QUANTITY)
+              .filter(
+                  found ->
+                      found.word().isEmpty()
+                          || UnitText.gallons(found.word(), bought(texts)).isPresent());
+      if (value.isEmpty()) {
+        problems.add(
+            new LineProblem(
+                LineProblem.Type.UNREADABLE_NUMBER,
+                column,
+                text,
+                mark == LedgerLayout.Mark.POINT
+                    ? "a number such as 1,234.50"
+                    : "a number such as 1.234,50, as the column has it"));
+      }
+      return value.orElse(null);
+    }
+  }
+
+  private LocalDate date(Map<LedgerColumn, String> texts, List<LineProblem> problems) {
+    String text = texts.get(LedgerColumn.DATE);
+    if (text == null) {
+      return null;
+    }
+    Optional<LocalDate> date = DateColumn.read(text, layout.dateOrder());
+    if (date.isEmpty()) {
+      boolean month = layout.dateOrder() == DateOrder.MONTH_FIRST;
+      problems.add(
+          new LineProblem(
+              LineProblem.Type.UNREADABLE_DATE,
+              LedgerColumn.DATE,
+              text,
+              "a date such as 2026-03-24 or " + (month ? "3/24/26" : "24/3/26")));
+    }
+    return date.orElse(null);
+  }
+
+  private double unitGal(Map<LedgerColumn, String> texts, NumberColumn.Value quantity) {
+    String unit = texts.getOrDefault(LedgerColumn.UNIT, "");
+    if (unit.isEmpty() && quantity != null) {
+      unit = quantity.word();
+    }
+    OptionalDouble gallons = UnitText.gallons(unit.isEmpty() ? headingUnit : unit, bought(texts));
+    return gallons.orElse(Double.NaN);
+  }
+
+  private static String bought(Map<LedgerColumn, String> texts) {
+    return texts.getOrDefault(LedgerColumn.ITEM, "")
+        + " "
+        + texts.getOrDefault(LedgerColumn.DESCRIPTION, "");
+  }
+
+  private String currency(
+      Map<LedgerColumn, String> texts, NumberColumn.Value amount, NumberColumn.Value price) {
+    String stated = currency(texts.getOrDefault(LedgerColumn.CURRENCY, ""));
+    if (!stated.isEmpty()) {
+      return stated;
+    }
+    if (amount != null && !amount.currency().isEmpty()) {
+      return amount.currency();
+    }
+    return price != null && !price.currency().isEmpty() ? price.currency() : layout.currency();
+  }
+
+  /** The kind by its word; without one by the signs, as a return is a negative purchase. */
+  private static LineKind kind(
+      Map<LedgerColumn, String> texts,
+      BigDecimal quantity,
+      BigDecimal amount,
+      List<LineProblem> problems) {
+    String text = texts.getOrDefault(LedgerColumn.TYPE, "");
+    Optional<String> word = text.isEmpty() ? Optional.empty() : LedgerWords.kind(text);
+    boolean negative = isNegative(quantity) || isNegative(amount);
+    if (word.isEmpty() && !text.isEmpty()) {
+      problems.add(
+          new LineProblem(
+              LineProblem.Type.UNKNOWN_KIND,
+              LedgerColumn.TYPE,
+              text,
+              "purchase, return, transfer, left over, waste or opening stock"));
+    }
+    if (word.isEmpty() || word.get().equals("purchase")) {
+      if (negative && word.isPresent()) {
+        problems.add(
+            new LineProblem(
+                LineProblem.Type.READ_AS_RETURN,
+                LedgerColumn.TYPE,
+                text,
+                "a return, since quantity or amount is negative"));
+      }
+      return negative ? LineKind.RETURN : LineKind.PURCHASE;
+    }
+    if (word.get().equals("transfer")) {
+      return negative ? LineKind.TRANSFER_OUT : LineKind.TRANSFER_IN;
+    }
+    for (LineKind kind : LineKind.values()) {
+      if (kind.title().equals(word.get())) {
+        return kind;
+      }
+    }
+    throw new IllegalStateException("ledger-words.csv: no kind " + word.get());
+  }
+
+  private static boolean isNegative(BigDecimal number) {
+    return number != null && number.signum() < 0;
+  }
+
+  private static boolean differs(BigDecimal product, BigDecimal amount) {
+    BigDecimal difference = product.abs().subtract(amount.abs()).abs();
+    return difference.compareTo(LEAST_DIFFERENCE) > 0
+        && difference.compareTo(amount.abs().multiply(AMOUNT_TOLERANCE)) > 0;
+  }
+
+  private void lengths(List<String> fields, List<LineProblem> problems) {
+    int wanted = layout.headings().size();
+    int lastKnown = layout.columns().values().stream().mapToInt(at -> at).max().orElse(0);
+    if (fields.size() <= lastKnown) {
+      problems.add(
+          new LineProblem(
+              LineProblem.Type.TOO_SHORT,
+              null,
+              fields.size() + " cells",
+              wanted + " cells, as there are headings"));
+    }
+    if (fields.stream().skip(wanted).anyMatch(field -> !field.isBlank())) {
+      problems.add(
+          new LineProblem(
+              LineProblem.Type.TOO_LONG,
+              null,
+              String.join(" | ", fields.subList(wanted, fields.size())),
+              wanted + " cells, as there are headings"));
+    }
+    for (String field : fields) {
+      if (field.indexOf('\n') >= 0 && field.lines().skip(1).anyMatch(this::looksLikeALine)) {
+        problems.add(
+            new LineProblem(
+                LineProblem.Type.LINES_IN_A_CELL,
+                null,
+                field.lines().findFirst().orElse(""),
+                "a quote that closes before the end of its line"));
+      }
+    }
+  }
+
+  private boolean looksLikeALine(String text) {
+    long delimiters = text.chars().filter(c -> c == layout.delimiter()).count();
+    return delimiters >= Math.max(2, layout.headings().size() - 1);
+  }
+
+  /** The unit that the heading of the quantity names in brackets; empty when it names none. */
+  private static String headingUnit(LedgerLayout layout) {
+    if (!layout.has(LedgerColumn.QUANTITY)) {
+      return "";
+    }
+    Matcher bracket =
+        BRACKET.matcher(layout.headings().get(layout.columns().get(LedgerColumn.QUANTITY)));
+    return bracket.find() && LedgerWords.unit(bracket.group(1)).isPresent() ? bracket.group(1) : "";
+  }
+}

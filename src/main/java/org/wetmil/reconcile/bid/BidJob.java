@@ -1,0 +1,48 @@
+package org.wetmil.reconcile.bid;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.wetmil.catalogue.Names;
+
+/**
+ * A job as it was bid.
+ *
+ * @param name the job's name, or its number and name
+ * @param uses one for each coating
+ * @param otherNames other trade words by the key of the coating or class that they mean; every
+ *     coating of the catalogue is there, so that one not bid is told from tape and paper
+ */
+public record BidJob(String name, List<BidUse> uses, Map<String, List<String>> otherNames) {
+  public BidJob {
+    uses = List.copyOf(uses);
+    otherNames = Collections.unmodifiableMap(new LinkedHashMap<>(otherNames));
+  }
+
+  /** Bids of one job as one: those of the same name, as a change order is. */
+  public static List<BidJob> byName(List<BidJob> bids) {
+    Map<String, List<BidJob>> byName = new LinkedHashMap<>();
+    bids.forEach(
+        bid -> byName.computeIfAbsent(Names.key(bid.name()), k -> new ArrayList<>()).add(bid));
+    return byName.values().stream().map(BidJob::together).toList();
+  }
+
+  private static BidJob together(List<BidJob> bids) {
+    if (bids.size() == 1) {
+      return bids.get(0);
+    }
+    Map<String, List<BidUse>> uses = new LinkedHashMap<>();
+    Map<String, List<String>> otherNames = new LinkedHashMap<>();
+    for (BidJob bid : bids) {
+      bid.uses()
+          .forEach(
+              use ->
+                  uses.computeIfAbsent(Names.key(use.coating()), k -> new ArrayList<>()).add(use));
+      otherNames.putAll(bid.otherNames());
+    }
+    return new BidJob(
+        bids.get(0).name(), uses.values().stream().map(BidUse::together).toList(), otherNames);
+  }
+}

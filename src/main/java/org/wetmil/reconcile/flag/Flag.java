@@ -1,0 +1,70 @@
+package org.wetmil.reconcile.flag;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Something that the bookkeeper should look at, as data.
+ *
+ * @param job empty when it is about no job
+ * @param coating empty when it is about no coating
+ * @param file the ledger; empty when it is about no line
+ * @param line line of that file, from 1; 0 when it is about no line
+ * @param measured what was found, as the ledger writes it; empty where the figures stand in the row
+ *     of the coating
+ * @param limit what it was compared with; empty as above
+ * @param causes what it could mean, the likeliest first
+ */
+public record Flag(
+    Type type,
+    String job,
+    String coating,
+    String file,
+    long line,
+    String measured,
+    String limit,
+    List<Cause> causes) {
+  public Flag {
+    causes = List.copyOf(causes);
+  }
+
+  /** What was found. */
+  public enum Type {
+    OVER_BID("more used than bid"),
+    UNDER_BID("less used than bid"),
+    IMPOSSIBLE_YIELD("more film than the paint used can hold"),
+    NOTHING_BOUGHT("bid, and nothing in the ledgers"),
+    NOTHING_USED("as much went out as came in"),
+    PRICE_OFF("price paid differs from the price bid"),
+    ONE_SIDED_TRANSFER("moved out and moved in differ"),
+    UNIT_MISTAKE("price of a gallon far from the others"),
+    DUPLICATE_LINE("the same line twice"),
+    TOTALS_DIFFER("a totals line is not the sum of its lines"),
+    SEVERAL_CURRENCIES("amounts in more than one currency"),
+    NO_USABLE_LINE("a ledger without a line");
+
+    private final String title;
+
+    Type(String title) {
+      this.title = title;
+    }
+
+    public String title() {
+      return title;
+    }
+  }
+
+  /** What it could mean, as one sentence; empty when nothing can be said. */
+  public String couldMean() {
+    return causes.isEmpty()
+        ? ""
+        : "Could be "
+            + causes.stream().map(Cause::couldMean).collect(Collectors.joining("; "))
+            + ".";
+  }
+
+  /** What to look at first, as one sentence; empty when nothing can be said. */
+  public String lookFirst() {
+    return causes.isEmpty() ? "" : "Look first at " + causes.get(0).lookAt() + ".";
+  }
+}

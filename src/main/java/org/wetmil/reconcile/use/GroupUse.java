@@ -1,0 +1,22 @@
+package org.wetmil.reconcile.use;
+
+import java.math.BigDecimal;
+
+/**
+ * Sums over a coating, a job or a month.
+ *
+ * @param name the coating, the job, or the month as 2026-03; "no date" for lines without one
+ * @param bidGal paint bid, US gallons; NaN for a month
+ * @param ledger the matched lines
+ * @param money used at the price paid, bid at the price bid and their variances; null when a price
+ *     is missing for some part, and for a month
+ * @param unmatched amounts of lines that name the job or fall into the month but are no coating of
+ *     it, in their own signs
+ */
+public record GroupUse(
+    String name, double bidGal, KindSums ledger, MoneyVariance money, BigDecimal unmatched) {
+
+  public double usedGal() {
+    return ledger.usedGal();
+  }
+}
