@@ -24,7 +24,8 @@ public final class Checks {
               PressureChecks.ALL,
               PumpChecks.ALL,
               PaintChecks.ALL,
-              SafetyChecks.ALL)
+              SafetyChecks.ALL,
+              RefillChecks.ALL)
           .flatMap(List::stream)
           .toList();
 

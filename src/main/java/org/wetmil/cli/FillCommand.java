@@ -41,6 +41,11 @@ final class FillCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Write over an older output.")
   private boolean force;
 
+  @Option(
+      names = "--refresh",
+      description = "In a workbook filled before, put formulas back where numbers were typed.")
+  private boolean refresh;
+
   @Option(names = "--quiet", description = "Print only the closing line of each workbook.")
   private boolean quiet;
 
@@ -75,7 +80,7 @@ final class FillCommand implements Callable<Integer> {
       return ExitCode.UNUSABLE;
     }
     Outcome outcome = new Outcome(failOn);
-    FillJob job = new FillJob(date, ProjectVersion.version(), force);
+    FillJob job = new FillJob(date, ProjectVersion.version(), force, refresh);
     Outputs outputs = new Outputs(out, inputs);
     if (json == null) {
       new FillRun(job, List.of(printer, outcome)).fill(inputs, outputs);

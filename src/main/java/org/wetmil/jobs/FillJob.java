@@ -10,6 +10,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.read.BidReader;
+import org.wetmil.workbook.read.ReadOptions;
 import org.wetmil.workbook.read.ReadWorkbook;
 
 /** Fills one workbook: read, compute, check, write. */
@@ -17,6 +18,7 @@ public final class FillJob {
   private final LocalDate date;
   private final String version;
   private final boolean overwrite;
+  private final boolean refresh;
 
   /**
    * @param date printed on Basis; given in, so that the same input gives the same output
@@ -24,6 +26,14 @@ public final class FillJob {
    * @param overwrite whether an older output may be replaced
    */
   public FillJob(LocalDate date, String version, boolean overwrite) {
+    this(date, version, overwrite, false);
+  }
+
+  /**
+   * @param refresh whether numbers typed over formulas of an earlier fill give way to the formulas
+   */
+  public FillJob(LocalDate date, String version, boolean overwrite, boolean refresh) {
+    this.refresh = refresh;
     this.date = date;
     this.version = version;
     this.overwrite = overwrite;
@@ -37,7 +47,7 @@ public final class FillJob {
    */
   public FillReport fill(Path input, Path output) {
     String sha256 = Fingerprint.sha256(input);
-    ReadWorkbook read = BidReader.read(input);
+    ReadWorkbook read = BidReader.read(input, ReadOptions.USUAL.refreshing(refresh));
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
     FillStamp stamp = new FillStamp(input.getFileName().toString(), sha256, date, version);

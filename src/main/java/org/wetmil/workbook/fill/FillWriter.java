@@ -132,8 +132,7 @@ public final class FillWriter {
         read.ourCells()
             .getOrDefault(sheet.getSheetName(), List.of())
             .forEach(
-                range ->
-                    new ColumnSpans(sheet).clear(range.firstColumn(), range.lastColumn()));
+                range -> new ColumnSpans(sheet).clear(range.firstColumn(), range.lastColumn()));
       }
     }
   }

@@ -65,7 +65,8 @@ final class Highlights {
     for (int i = worksheet.sizeOfConditionalFormattingArray() - 1; i >= 0; i--) {
       CTConditionalFormatting format = worksheet.getConditionalFormattingArray(i);
       for (int j = format.sizeOfCfRuleArray() - 1; j >= 0; j--) {
-        if (Arrays.stream(format.getCfRuleArray(j).getFormulaArray()).anyMatch(Highlights::isOurs)) {
+        if (Arrays.stream(format.getCfRuleArray(j).getFormulaArray())
+            .anyMatch(Highlights::isOurs)) {
           format.removeCfRule(j);
         }
       }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.TableProblem;
@@ -17,6 +18,7 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.read.earlier.EarlierColumns;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.MissingResults;
@@ -45,10 +47,13 @@ public final class BidReader {
   private final EstimatorTables tables = new EstimatorTables();
   private final List<SheetPart> candidates = new ArrayList<>();
   private final HeadingsSeen seen = new HeadingsSeen();
+  private final ReadOptions options;
   private HeadingWords words;
 
-  private BidReader(Path file, PackageReader workbook, MissingResults missing) {
+  private BidReader(
+      Path file, PackageReader workbook, MissingResults missing, ReadOptions options) {
     this.file = file;
+    this.options = options;
     this.workbook = workbook;
     this.marks = OwnMarks.of(workbook);
     this.grids = new GridReader(workbook, marks, missing);
@@ -67,7 +72,7 @@ public final class BidReader {
   public static ReadWorkbook read(Path file, ReadOptions options) {
     try (PackageReader workbook = PackageReader.open(file);
         MissingResults missing = new MissingResults(file, options.mostRowsComputed())) {
-      return new BidReader(file, workbook, missing).read(missing);
+      return new BidReader(file, workbook, missing, options).read(missing);
     }
   }
 
@@ -79,7 +84,8 @@ public final class BidReader {
     if (results.isEmpty()) {
       throw new WorkbookException.NoBid(file, seen.noTable());
     }
-    List<BidSheet> sheets = results.stream().map(BidSheetReader.Result::sheet).toList();
+    List<BidSheet> sheets =
+        results.stream().map(BidSheetReader.Result::sheet).map(this::withEarlier).toList();
     if (sheets.stream().allMatch(sheet -> sheet.lines().isEmpty())) {
       throw new WorkbookException.NoBid(file, seen.noRow(sheets.get(0).name()));
     }
@@ -98,6 +104,13 @@ public final class BidReader {
         marks.sheets(),
         grids.ours(),
         rows);
+  }
+
+  /** Gives the lines what the cells of an earlier fill hold. */
+  private BidSheet withEarlier(BidSheet sheet) {
+    return new EarlierColumns(
+            sheet, marks.filled(), grids.values(sheet.name()), Set.of(), !options.refresh())
+        .attached();
   }
 
   /** Reads the sheets of tables and words, and keeps those that may be bids. */

@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.Bid;
-import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.read.table.RowKind;
+import org.wetmil.workbook.stream.CellRange;
 
 /**
  * A workbook as read.
