@@ -111,7 +111,7 @@ public final class Catalogue {
 
   /** A shape; of the two printed coefficients of a rolling shutter, the one that is set. */
   public Lookup<Shape> shape(String name) {
-    boolean disputed = Names.key(name).equals("rolling shutter");
+    boolean disputed = !name.isEmpty() && Names.key(name).equals("rolling shutter");
     return shapes.look(disputed ? name + " " + text(Setting.ROLLING_SHUTTER) : name);
   }
 

@@ -20,7 +20,7 @@ record OnHand(
       if (tip != null) {
         tips.add(
             new TipOnHand(
-                row, tip, row.number("Count"), row.number("Gallons sprayed"), row.text("Fit")));
+                row, tip, row.number("Count"), row.number("Paint sprayed"), row.text("Fit")));
       }
     }
     List<BucketTest> tests = new ArrayList<>();

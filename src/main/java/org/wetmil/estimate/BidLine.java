@@ -43,7 +43,8 @@ public record BidLine(
 
   /** The text of a cell, trimmed; empty when blank. */
   public String text(InputColumn column) {
-    return get(column).raw().strip();
+    InputValue value = get(column);
+    return value.isBlank() ? "" : value.raw().strip();
   }
 
   /** The number of a cell in the kept unit; NaN when there is none that the column takes. */

@@ -11,7 +11,6 @@ import org.wetmil.quantity.UnitSystem;
 
 /** Fills bid lines: area, coats, tip, pace, film, paint and hours, in that order. */
 public final class Estimator {
-  private final Bid bid;
   private final Catalogue catalogue;
   private final boolean followsPlanned;
   private final List<List<Work>> works;
@@ -26,7 +25,6 @@ public final class Estimator {
   private record Draft(Work work, Terms terms, Area area, Rooms.Room room) {}
 
   private Estimator(Bid bid) {
-    this.bid = bid;
     this.catalogue = bid.catalogue();
     this.followsPlanned = catalogue.text(Setting.FIGURES_FOLLOW).equals("Planned");
     for (UnitSystem system : UnitSystem.values()) {

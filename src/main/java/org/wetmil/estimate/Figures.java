@@ -63,7 +63,7 @@ final class Figures {
     Expr laid = Expr.times(terms.factor(UnitFactor.FILM), cell(FilledColumn.FLOW), stick);
     Expr target = coats.target(work, terms, cell(FilledColumn.COATS));
     Expr wanted = laid.over(target.times(swept));
-    live(FilledColumn.SPEED, speed(stroke, followed, wanted));
+    live(FilledColumn.SPEED, speed(followed, wanted));
     live(FilledColumn.WET_FILM, laid.over(cell(FilledColumn.SPEED).times(swept)));
 
     Expr solids = terms.entry(work.coating().row(), "Volume solids");
@@ -132,7 +132,7 @@ final class Figures {
 
   /** Costs where prices are stated: the same figures, not yet in whole containers. */
   private void costs() {
-    Containers containers = Containers.of(catalogue, work.coating(), terms.system());
+    Containers containers = terms.containers(work.coating());
     if (containers.isPriced()) {
       Expr price = Expr.num(containers.cheapest(Quantity.VOLUME.unit(terms.system())));
       live(FilledColumn.PAINT_COST, cell(FilledColumn.PAINT).times(price));
@@ -191,7 +191,7 @@ final class Figures {
             Expr.sqrt(pressure.over(density))));
   }
 
-  private Expr speed(Stroke stroke, Setup followed, Expr wanted) {
+  private Expr speed(Setup followed, Expr wanted) {
     if (!followed.isTip()) {
       return terms.literal(followed.speedInPerS(), Quantity.GUN_SPEED);
     }

@@ -59,8 +59,19 @@ public record InputValue(
       new InputValue(State.BLANK, "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
 
   public static InputValue text(String raw) {
+    return text(raw, Double.NaN);
+  }
+
+  /** A text that a cell shows for the number that it holds. */
+  public static InputValue text(String raw, double cellNumber) {
     return new InputValue(
-        State.READ, raw, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
+        State.READ, raw, Double.NaN, Double.NaN, Double.NaN, cellNumber, Unit.ONE, "");
+  }
+
+  /** A dash or n/a, which says that nothing is known yet. */
+  public static InputValue open(String raw) {
+    return new InputValue(
+        State.BLANK, raw, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, "");
   }
 
   public static InputValue fault(State state, String raw, String expected) {

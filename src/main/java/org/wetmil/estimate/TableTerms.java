@@ -1,10 +1,15 @@
 package org.wetmil.estimate;
 
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Task;
+import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
@@ -17,8 +22,9 @@ final class TableTerms {
   private final Catalogue catalogue;
   private final UnitSystem system;
   private final UnitSystem basis;
-  private final Expr[] settings = new Expr[Setting.values().length];
-  private final Expr[] rates = new Expr[Task.values().length];
+  private final Map<Setting, Expr> settings = new EnumMap<>(Setting.class);
+  private final Map<Task, Expr> rates = new EnumMap<>(Task.class);
+  private final Map<String, Containers> containers = new HashMap<>();
 
   /**
    * @param system the units of the sheets
@@ -43,19 +49,17 @@ final class TableTerms {
   }
 
   Expr setting(Setting setting) {
-    int at = setting.ordinal();
-    if (settings[at] == null) {
-      settings[at] = entry(catalogue.row(setting), "Value");
-    }
-    return settings[at];
+    return settings.computeIfAbsent(setting, key -> entry(catalogue.row(key), "Value"));
   }
 
   Expr rate(Task task) {
-    int at = task.ordinal();
-    if (rates[at] == null) {
-      rates[at] = entry(catalogue.row(task), "Rate");
-    }
-    return rates[at];
+    return rates.computeIfAbsent(task, key -> entry(catalogue.row(key), "Rate"));
+  }
+
+  /** What a coating is bought in. */
+  Containers containers(Coating coating) {
+    return containers.computeIfAbsent(
+        coating.name(), name -> Containers.of(catalogue, coating, system));
   }
 
   /** A factor of the units, which Basis shows for its own family. */

@@ -1,8 +1,10 @@
 package org.wetmil.estimate;
 
+import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Task;
+import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
@@ -48,6 +50,10 @@ final class Terms {
 
   Expr rate(Task task) {
     return tables.rate(task);
+  }
+
+  Containers containers(Coating coating) {
+    return tables.containers(coating);
   }
 
   /** A factor of the units. */

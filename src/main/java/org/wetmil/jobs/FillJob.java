@@ -7,6 +7,7 @@ import org.wetmil.checks.Checks;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.read.BidReader;
@@ -51,8 +52,9 @@ public final class FillJob {
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
     FillStamp stamp = new FillStamp(input.getFileName().toString(), sha256, date, version);
-    FillWriter writer = new FillWriter(read, filled, findings, stamp);
+    FilledJob job = FilledJob.of(filled);
+    FillWriter writer = new FillWriter(read, job, findings, stamp);
     writer.write(input, output, overwrite);
-    return FillReport.of(input, sha256, output, filled, findings, writer::address);
+    return FillReport.of(input, sha256, output, job, findings, writer::address);
   }
 }

@@ -8,8 +8,10 @@ import java.util.function.Function;
 import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.job.Switching;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 
@@ -23,8 +25,9 @@ import org.wetmil.quantity.UnitSystem;
  * @param filled of them, those with paint and hours
  * @param leftOut of those, the ones that Include keeps out of the totals
  * @param located findings with the cell that each is about
- * @param paintGal paint of the lines that count
- * @param hours labour of the lines that count
+ * @param paintGal paint of the lines that count and of the hoses
+ * @param hours labour of the job, its own rows included
+ * @param switching what the recommended tips would save against the planned ones
  */
 public record FillReport(
     Path input,
@@ -37,6 +40,7 @@ public record FillReport(
     List<Located> located,
     double paintGal,
     double hours,
+    Switching switching,
     UnitSystem system) {
 
   /** A finding and the cell it is about; the address is empty when it is about no cell. */
@@ -46,9 +50,10 @@ public record FillReport(
       Path input,
       String sha256,
       Path output,
-      FilledBid bid,
+      FilledJob job,
       List<Finding> findings,
       Function<Finding, String> address) {
+    FilledBid bid = job.filled();
     int rows = (int) bid.lines().count();
     int filled = (int) bid.lines().filter(FilledLine::isFilled).count();
     int counted = (int) bid.lines().filter(FilledLine::isCounted).count();
@@ -61,8 +66,9 @@ public record FillReport(
         filled,
         filled - counted,
         findings.stream().map(f -> new Located(f, address.apply(f))).toList(),
-        bid.total(FilledColumn.PAINT),
-        bid.total(FilledColumn.LABOUR),
+        job.paintGal(),
+        job.hours().number(JobFigure.TOTAL),
+        job.switching(),
         bid.bid().system());
   }
 

@@ -54,7 +54,7 @@ class ChecksFuzzTest {
             Tables.COATINGS,
             Case.row("Coating", "glue", "Class", "elastomeric", "Viscosity", 20),
             Tables.TIPS_ON_HAND,
-            Case.row("Tip", "517", "Gallons sprayed", 35, "Fit", "A"),
+            Case.row("Tip", "517", "Paint sprayed", 35, "Fit", "A"),
             Tables.TIPS_ON_HAND,
             Case.row("Tip", "211", "Count", 1));
     for (UnitSystem system : UnitSystem.values()) {

@@ -131,8 +131,8 @@ final class SetupCases {
     cases.add(
         new Case(
             "tip-worn",
-            bid(onHand(row("Tip", "517", "Gallons sprayed", 16.1)), room(TIP, "517")),
-            bid(onHand(row("Tip", "517", "Gallons sprayed", 16)), room(TIP, "517"))));
+            bid(onHand(row("Tip", "517", "Paint sprayed", 16.1)), room(TIP, "517")),
+            bid(onHand(row("Tip", "517", "Paint sprayed", 16)), room(TIP, "517"))));
     cases.add(
         Case.of("heavy-duty-tip", room(COATING, "block filler"), room(COATING, "heavy latex")));
   }

@@ -11,7 +11,8 @@ import org.wetmil.jobs.FillJob;
 
 /** The invented samples and their filled twins. */
 enum Samples {
-  CLINIC("clinic-refit", ClinicRefit::book);
+  CLINIC("clinic-refit", ClinicRefit::book),
+  GYM("gym-hall", SchoolGym::book);
 
   static final Path FOLDER = Path.of("sample-workbooks");
 

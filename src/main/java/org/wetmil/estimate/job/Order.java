@@ -120,7 +120,8 @@ public record Order(List<Item> items) {
         lines.size());
   }
 
-  private static List<String> key(FilledLine line) {
+  /** What lines of one item have in common. */
+  public static List<String> key(FilledLine line) {
     return List.of(
         Names.key(line.work().coating().name()),
         Names.key(line.line().text(InputColumn.COLOUR)),

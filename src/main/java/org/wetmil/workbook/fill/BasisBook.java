@@ -12,6 +12,7 @@ import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Field;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Row;
+import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.EntryPlace;
 import org.wetmil.estimate.FilledBid;
@@ -132,6 +133,11 @@ final class BasisBook {
   String reference(Place place) {
     String name = names.get(place);
     return name != null ? name : addresses.get(place);
+  }
+
+  /** What a formula writes for a setting; null where it is not stated. */
+  String reference(Setting setting) {
+    return reference(new EntryPlace(Tables.SETTINGS.title(), setting.title(), "Value"));
   }
 
   private void table(Row row) {

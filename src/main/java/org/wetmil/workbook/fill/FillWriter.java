@@ -15,6 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
@@ -26,6 +27,7 @@ public final class FillWriter {
       Comparator.comparing(Finding::severity).reversed();
 
   private final ReadWorkbook read;
+  private final FilledJob job;
   private final FilledBid filled;
   private final List<Finding> worstFirst;
   private final Map<String, Map<Integer, List<Finding>>> byRow;
@@ -36,9 +38,10 @@ public final class FillWriter {
   /**
    * @param findings in the order of the bid
    */
-  public FillWriter(ReadWorkbook read, FilledBid filled, List<Finding> findings, FillStamp stamp) {
+  public FillWriter(ReadWorkbook read, FilledJob job, List<Finding> findings, FillStamp stamp) {
     this.read = read;
-    this.filled = filled;
+    this.job = job;
+    this.filled = job.filled();
     this.stamp = stamp;
     this.worstFirst = findings.stream().sorted(WORST_FIRST).toList();
     this.byRow =
@@ -83,14 +86,12 @@ public final class FillWriter {
     clear(workbook);
     Look look = new Look(workbook);
 
-    XSSFSheet findings = SheetNames.create(workbook, "Findings");
-    new FindingsSheet(findings, look, addresses).write(worstFirst);
-    Marks.sheet(findings, "findings");
-
     BasisBook book = new BasisBook(filled);
-    XSSFSheet basis = SheetNames.create(workbook, "Basis");
-    new BasisSheet(workbook, basis, look, filled, plans, book).write(stamp);
-    Marks.sheet(basis, "basis");
+    OwnSheets sheets = OwnSheets.create(workbook, job);
+    // Basis first: formulas elsewhere use the names that it defines
+    new BasisSheet(workbook, sheets.basis(), look, filled, plans, book).write(stamp);
+    new FindingsSheet(sheets.findings(), look, addresses).write(worstFirst);
+    sheets.write(look, book, plans, worstFirst, stamp);
     Marks.stamp(workbook, stamp);
 
     List<SheetEdit> edits = new ArrayList<>();

@@ -1,133 +1,138 @@
 package org.wetmil.workbook.fill;
 
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.job.JobHours;
 import org.wetmil.quantity.UnitSystem;
 
 /**
- * The list of hours, area and paint, one line a row, in the job's units. Every cell of a row refers
- * to one row of a bid sheet, so that after a sort there it is whole again.
+ * The list of hours, area and paint, one line a row, in the job's units, and then the rows that
+ * only the job as a whole has. Every cell of a line's row refers to one row of a bid sheet, so that
+ * after a sort there it is whole again; a line that is not filled has its row for the same reason.
  */
 final class HoursSheet {
-  /** The columns, in order; totals elsewhere find theirs by name. */
-  enum Column {
-    SHEET("Sheet", 14),
-    FLOOR("Floor", 12),
-    ROOM("Room", 22),
-    SURFACE("Surface", 22),
-    COATING("Coating", 18),
-    COUNTED("Counted", 9),
-    AREA("Net area", 11),
-    PAINT("Paint", 10),
-    SPRAY("Spray", 10),
-    ROLL("Back-roll", 10),
-    MASK("Masking", 10),
-    PREPARE("Preparation", 11),
-    LABOUR("Labour", 10);
-
-    private final String heading;
-    private final int width;
-
-    Column(String heading, int width) {
-      this.heading = heading;
-      this.width = width;
-    }
-
-    /** A whole column of the list as formulas elsewhere write it. */
-    String whole(String sheet) {
-      String letters = CellReference.convertNumToColString(ordinal());
-      return Texts.sheet(sheet) + "!$" + letters + ":$" + letters;
-    }
-  }
-
-  private static final List<FilledColumn> NUMBERS =
+  /** The job's own rows; the tasks of lines stand in the lines. */
+  private static final List<JobFigure> JOB_ROWS =
       List.of(
-          FilledColumn.NET_AREA,
-          FilledColumn.PAINT,
-          FilledColumn.SPRAY,
-          FilledColumn.ROLL,
-          FilledColumn.MASK,
-          FilledColumn.PREPARE,
-          FilledColumn.LABOUR);
+          JobFigure.CHANGE_TIP,
+          JobFigure.CHANGE_COATING,
+          JobFigure.TOUCH_UP,
+          JobFigure.SET_UP,
+          JobFigure.CLEAN_UP);
 
   private final XSSFSheet sheet;
   private final Look look;
-  private final List<SheetPlan> plans;
   private final UnitSystem system;
   private final Rows rows;
 
-  HoursSheet(XSSFSheet sheet, Look look, List<SheetPlan> plans, UnitSystem system) {
+  HoursSheet(XSSFSheet sheet, Look look, UnitSystem system) {
     this.sheet = sheet;
     this.look = look;
-    this.plans = plans;
     this.system = system;
     this.rows = new Rows(sheet);
   }
 
-  void write() {
+  /**
+   * @param places the cell of each of the job's figures
+   */
+  void write(List<SheetPlan> plans, JobHours hours, Map<JobFigure, String> places) {
     rows.row();
-    for (Column column : Column.values()) {
-      rows.text(heading(column), look.heading());
-      sheet.setColumnWidth(column.ordinal(), column.width * 256);
+    for (HoursColumn column : HoursColumn.values()) {
+      rows.text(column.heading(system), look.heading());
+      sheet.setColumnWidth(column.ordinal(), column.width() * 256);
     }
     for (SheetPlan plan : plans) {
-      plan.placed().stream()
-          .filter(placed -> placed.line().isFilled())
-          .forEach(placed -> line(plan, placed));
+      plan.placed().forEach(placed -> line(plan, placed));
     }
+    JOB_ROWS.forEach(figure -> job(figure, hours.number(figure), places.get(figure)));
+    int columns = HoursColumn.values().length;
     sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, rows.number() - 1, 0, Column.values().length - 1));
+    sheet.setAutoFilter(new CellRangeAddress(0, rows.number() - 1, 0, columns - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Pages.landscape(sheet, Column.values().length, rows.number());
-  }
-
-  private String heading(Column column) {
-    return switch (column) {
-      case AREA -> FilledColumn.NET_AREA.heading(system);
-      case PAINT -> FilledColumn.PAINT.heading(system);
-      case SPRAY, ROLL, MASK, PREPARE, LABOUR -> column.heading + " (h)";
-      default -> column.heading;
-    };
+    // the keys are for formulas, not for a reader of the print
+    Pages.landscape(sheet, HoursColumn.ROOM_KEY.ordinal(), rows.number());
   }
 
   private void line(SheetPlan plan, SheetPlan.Placed placed) {
     FilledLine line = placed.line();
     SheetPlan.Block block = placed.block();
-    String at = Texts.sheet(plan.sheet()) + "!";
-    int row = line.line().row();
-    rows.row().text(plan.sheet(), look.text(false));
-    for (InputColumn label : List.of(InputColumn.FLOOR, InputColumn.ROOM, InputColumn.SURFACE)) {
-      Integer column = block.table().columns().get(label);
-      if (column == null) {
-        rows.text("", look.text(false));
+    rows.row();
+    for (HoursColumn column : HoursColumn.values()) {
+      if (column.label() != null) {
+        label(plan, block, line, column.label());
+      } else if (column.figure() != null) {
+        figure(plan, block, line, column);
+      } else if (column == HoursColumn.SHEET) {
+        rows.text(plan.sheet(), look.text(false));
       } else {
-        String cell = at + new CellReference(row - 1, column, true, true).formatAsString();
-        rows.formula("TRIM(" + cell + ")", line.line().text(label), look.text(false));
+        rows.formula(keyFormula(column), key(column, line), look.text(false));
       }
-    }
-    rows.formula(
-            filled(at, block, FilledColumn.COATING_USED, row),
-            line.work().coating().name(),
-            look.text(false))
-        .formula(
-            filled(at, block, FilledColumn.COUNTED, row),
-            line.figures().get(FilledColumn.COUNTED).number(),
-            look.number(0));
-    for (FilledColumn column : NUMBERS) {
-      double factor =
-          column.quantity().unit(plan.system()).si() / column.quantity().unit(system).si();
-      String formula =
-          filled(at, block, column, row) + (factor == 1 ? "" : "*" + Totals.plain(factor));
-      rows.formula(formula, line.figures().get(column).number() * factor, look.number(2));
     }
   }
 
-  private static String filled(String at, SheetPlan.Block block, FilledColumn column, int row) {
-    return at + new CellReference(row - 1, block.column(column), true, true).formatAsString();
+  private void label(SheetPlan plan, SheetPlan.Block block, FilledLine line, InputColumn label) {
+    Integer column = block.table().columns().get(label);
+    if (column == null) {
+      rows.text("", look.text(false));
+      return;
+    }
+    String cell = cell(plan, line.line().row(), column);
+    rows.formula(Label.formula(cell), Label.text(line.line().get(label)), look.text(false));
+  }
+
+  private void figure(SheetPlan plan, SheetPlan.Block block, FilledLine line, HoursColumn column) {
+    FilledColumn figure = column.figure();
+    String cell = cell(plan, line.line().row(), block.column(figure));
+    Figure value = line.figures().getOrDefault(figure, new Figure.Empty());
+    if (column == HoursColumn.COATING) {
+      String word = value instanceof Figure.Word said ? said.text() : "";
+      rows.formula("T(" + cell + ")", word, look.text(false));
+      return;
+    }
+    // SUM and T, since a filled cell without a figure holds an empty text
+    double factor =
+        figure.quantity().unit(plan.system()).si() / figure.quantity().unit(system).si();
+    double shown = Double.isFinite(value.number()) ? value.number() : 0;
+    rows.formula(
+        "SUM(" + cell + ")" + (factor == 1 ? "" : "*" + Totals.plain(factor)),
+        shown * factor,
+        look.number(column == HoursColumn.COUNTED ? 0 : figure.decimals(system)));
+  }
+
+  private void job(JobFigure figure, double hours, String place) {
+    rows.row();
+    for (HoursColumn column : HoursColumn.values()) {
+      switch (column) {
+        case SURFACE -> rows.text(figure.title(), look.text(false));
+        case COUNTED -> rows.number(1, look.number(0));
+        case LABOUR -> rows.formula(place, hours, look.number(2));
+        default -> rows.skip(1);
+      }
+    }
+  }
+
+  private String keyFormula(HoursColumn column) {
+    return column == HoursColumn.ROOM_KEY
+        ? HoursColumn.keyFormula(rows.number(), HoursColumn.FLOOR, HoursColumn.ROOM)
+        : HoursColumn.keyFormula(
+            rows.number(), HoursColumn.COATING, HoursColumn.COLOUR, HoursColumn.SHEEN);
+  }
+
+  private static String key(HoursColumn column, FilledLine line) {
+    return column == HoursColumn.ROOM_KEY ? HoursKeys.room(line) : HoursKeys.order(line);
+  }
+
+  private static String cell(SheetPlan plan, int row, int column) {
+    return Texts.sheet(plan.sheet())
+        + "!"
+        + new CellReference(row - 1, column, true, true).formatAsString();
   }
 }

@@ -69,6 +69,39 @@ public final class Look {
         });
   }
 
+  /** The heading of a table on a page, which may run over several cells. */
+  XSSFCellStyle band(boolean right) {
+    return style(
+        "band " + right,
+        style -> {
+          style.setFont(font(true, 0, WHITE));
+          fill(style, SLATE);
+          style.setAlignment(right ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+        });
+  }
+
+  /** A figure that is asked for first. */
+  XSSFCellStyle figure(int decimals) {
+    return style(
+        "figure " + decimals,
+        style -> {
+          style.setFont(font(true, 8, SLATE));
+          format(style, decimals);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** A share as a percentage. */
+  XSSFCellStyle percent() {
+    return style(
+        "percent",
+        style -> {
+          style.setDataFormat(workbook.createDataFormat().getFormat("0.0%"));
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
   /** A filled number with so many decimals. */
   public XSSFCellStyle filled(int decimals, boolean choice) {
     return style(
@@ -174,6 +207,22 @@ public final class Look {
         });
   }
 
+  /** A number that stands out, as a total does. */
+  XSSFCellStyle strongNumber(int decimals) {
+    return style(
+        "strong number " + decimals,
+        style -> {
+          style.setFont(font(true, 0, null));
+          format(style, decimals);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A whole number that was chosen and follows nothing. */
+  XSSFCellStyle choice() {
+    return strongNumber(0);
+  }
+
   /** A number shown as it is, without rounding what is seen. */
   public XSSFCellStyle plain() {
     return style(
@@ -221,10 +270,9 @@ public final class Look {
     XSSFFont own = workbook.getFontAt(0);
     XSSFFont font = workbook.createFont();
     font.setFontName(own.getFontName());
+    // without these a program that lacks the font takes another one for each
     font.setFamily(own.getFamily());
     font.setScheme(own.getScheme());
-    // a program without that font takes another of its kind
-    font.setFamily(own.getFamily());
     font.setFontHeight(own.getFontHeightInPoints() + larger);
     font.setBold(bold);
     if (colour != null) {

@@ -53,9 +53,12 @@ public final class Rows {
     return this;
   }
 
+  /** A formula with its value; the value alone where there is no formula. */
   public Rows formula(String formula, double value, XSSFCellStyle style) {
     XSSFCell cell = cell(style);
-    cell.setCellFormula(formula);
+    if (formula != null) {
+      cell.setCellFormula(formula);
+    }
     cell.setCellValue(value);
     return this;
   }

@@ -38,7 +38,15 @@ public final class Texts {
 
   /** A text as a criterion of SUMIFS that matches itself alone. */
   public static String criterion(String text) {
-    String plain = text.replace("~", "~~").replace("*", "~*").replace("?", "~?");
-    return quoted("=" + plain);
+    return quoted("=" + plain(text));
+  }
+
+  /** A criterion of SUMIFS that matches every text begun by this one. */
+  static String beginning(String text) {
+    return quoted("=" + plain(text) + "*");
+  }
+
+  private static String plain(String text) {
+    return text.replace("~", "~~").replace("*", "~*").replace("?", "~?");
   }
 }

@@ -21,6 +21,9 @@ final class BidForm {
   /** Lines of a blank form. */
   static final int ROWS = 60;
 
+  /** Per cent; small enough for two pages while nothing is filled. */
+  private static final short SCALE = 50;
+
   private static final InputColumn[] COLUMNS = InputColumn.values();
 
   private final XSSFSheet sheet;
@@ -58,9 +61,15 @@ final class BidForm {
     table();
     codesAreText();
     sheet.createFreezePane(InputColumn.SURFACE.ordinal() + 1, 1);
+    onPaper();
+  }
+
+  /** As wide as it takes, since filled columns will follow; each page begins with the rooms. */
+  private void onPaper() {
     Pages.landscape(sheet, COLUMNS.length, rows + 1);
-    // one page wide would be too small to write on; the second begins with the rooms again
-    sheet.getPrintSetup().setFitWidth((short) 2);
+    sheet.setFitToPage(false);
+    sheet.getPrintSetup().setScale(SCALE);
+    sheet.getWorkbook().removePrintArea(sheet.getWorkbook().getSheetIndex(sheet));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setRepeatingColumns(
         new CellRangeAddress(-1, -1, InputColumn.ROOM.ordinal(), InputColumn.SURFACE.ordinal()));

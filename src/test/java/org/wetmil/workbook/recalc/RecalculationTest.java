@@ -21,7 +21,7 @@ class RecalculationTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"clinic-refit.xlsx"})
+  @ValueSource(strings = {"clinic-refit.xlsx", "gym-hall.xlsx"})
   void spreadsheetLibraryComputesTheStoredValues(String sample) throws IOException {
     Path filled = filled(sample);
     Map<String, Object> stored = Formulas.stored(filled);
@@ -31,7 +31,7 @@ class RecalculationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"clinic-refit.xlsx"})
+  @ValueSource(strings = {"clinic-refit.xlsx", "gym-hall.xlsx"})
   void libreOfficeComputesTheStoredValues(String sample) throws IOException, InterruptedException {
     Office.assumePresent();
     Path filled = filled(sample);

@@ -32,8 +32,11 @@ final class TextCell {
           "a computed value; open the workbook in the spreadsheet program and save it once");
     }
     String shown = texts.shown(cell).strip();
-    if (shown.isEmpty() || (isOpen(column) && isNotKnown(shown))) {
+    if (shown.isEmpty()) {
       return InputValue.NOTHING;
+    }
+    if (isOpen(column) && isNotKnown(shown)) {
+      return InputValue.open(shown);
     }
     if (cell.kind() == CellKind.ERROR) {
       return InputValue.fault(State.FORMULA_ERROR, shown, "a word");
@@ -41,7 +44,7 @@ final class TextCell {
     if (column == InputColumn.TIP) {
       return tip(cell, shown);
     }
-    return InputValue.text(shown);
+    return InputValue.text(shown, CellText.number(cell));
   }
 
   /** Of a tip no format is to be seen: 517 shown as 517.00 is 517. */

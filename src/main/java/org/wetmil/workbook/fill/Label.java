@@ -1,0 +1,32 @@
+package org.wetmil.workbook.fill;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.regex.Pattern;
+import org.wetmil.estimate.InputValue;
+
+/** The words of a bid line as formulas of the list of hours take them over. */
+final class Label {
+  /** Digits that a spreadsheet program keeps of a number. */
+  private static final MathContext DIGITS = new MathContext(15);
+
+  private static final Pattern CONTROLS = Pattern.compile("[\\x00-\\x1f]");
+  private static final Pattern SPACES = Pattern.compile(" +");
+
+  private Label() {}
+
+  /** The formula that takes over a cell: no control characters, single spaces. */
+  static String formula(String cell) {
+    return "TRIM(CLEAN(" + cell + "))";
+  }
+
+  /** What that formula gives for a cell, whether it holds a text or a number. */
+  static String text(InputValue cell) {
+    if (cell.isLive()) {
+      BigDecimal number = BigDecimal.valueOf(cell.cellNumber()).round(DIGITS).stripTrailingZeros();
+      return number.toPlainString();
+    }
+    String plain = CONTROLS.matcher(cell.raw()).replaceAll("");
+    return SPACES.matcher(plain).replaceAll(" ").strip();
+  }
+}

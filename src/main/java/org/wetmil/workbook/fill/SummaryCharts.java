@@ -1,0 +1,144 @@
+package org.wetmil.workbook.fill;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickMark;
+import org.apache.poi.xddf.usermodel.chart.BarDirection;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTBoolean;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrData;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
+
+/**
+ * Native charts of the summary: bars in one dark tone with their figures beside them, no grid, no
+ * legend; the title says what the bars show and follows a cell.
+ */
+final class SummaryCharts {
+  private static final byte[] INK = {0x2B, 0x3A, 0x42};
+  private static final byte[] PAPER = {-1, -1, -1};
+  private static final int TITLE_SIZE = 1100;
+  private static final int LABEL_SIZE = 900;
+
+  private final XSSFSheet sheet;
+
+  SummaryCharts(XSSFSheet sheet) {
+    this.sheet = sheet;
+  }
+
+  /**
+   * Bars from the top down in the order of the cells.
+   *
+   * @param title the cell of the title, as a formula refers to it, and what it says now
+   */
+  void bars(
+      int[] corner, String[] title, CellRangeAddress names, CellRangeAddress values, String name) {
+    XSSFClientAnchor anchor =
+        sheet
+            .createDrawingPatriarch()
+            .createAnchor(0, 0, 0, 0, corner[1], corner[0], corner[3], corner[2]);
+    XSSFChart chart = sheet.getDrawingPatriarch().createChart(anchor);
+    chart.getGraphicFrame().setName(name);
+    title(chart, title);
+    XDDFCategoryAxis down = chart.createCategoryAxis(AxisPosition.LEFT);
+    down.setOrientation(AxisOrientation.MAX_MIN);
+    down.setMajorTickMark(AxisTickMark.NONE);
+    down.getOrAddShapeProperties().setLineProperties(line());
+    XDDFValueAxis across = chart.createValueAxis(AxisPosition.TOP);
+    across.setCrosses(AxisCrosses.AUTO_ZERO);
+    across.setMinimum(0);
+    across.setVisible(false);
+    XDDFDataSource<String> categories = XDDFDataSourcesFactory.fromStringCellRange(sheet, names);
+    XDDFNumericalDataSource<Double> figures =
+        XDDFDataSourcesFactory.fromNumericCellRange(sheet, values);
+    XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, down, across);
+    data.setBarDirection(BarDirection.BAR);
+    data.setGapWidth(45);
+    data.setVaryColors(false);
+    XDDFBarChartData.Series series = (XDDFBarChartData.Series) data.addSeries(categories, figures);
+    XDDFShapeProperties shape = new XDDFShapeProperties();
+    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+    series.setShapeProperties(shape);
+    chart.plot(data);
+    figuresBeside(chart);
+    textSize(chart);
+    frame(chart);
+  }
+
+  private static void title(XSSFChart chart, String[] title) {
+    chart.setTitleFormula(title[0]);
+    CTStrData cache = chart.getCTChart().getTitle().getTx().getStrRef().addNewStrCache();
+    cache.addNewPtCount().setVal(1);
+    var point = cache.addNewPt();
+    point.setIdx(0);
+    point.setV(title[1]);
+    chart.setTitleOverlay(false);
+    CTTextBody look = chart.getCTChart().getTitle().addNewTxPr();
+    text(look, TITLE_SIZE, true);
+    chart.setAutoTitleDeleted(false);
+  }
+
+  private static void figuresBeside(XSSFChart chart) {
+    CTDLbls labels =
+        chart.getCTChart().getPlotArea().getBarChartArray(0).getSerArray(0).addNewDLbls();
+    labels.addNewNumFmt().setFormatCode("#,##0.0");
+    labels.getNumFmt().setSourceLinked(false);
+    labels.addNewDLblPos().setVal(STDLblPos.OUT_END);
+    labels.addNewShowLegendKey().setVal(false);
+    labels.addNewShowVal().setVal(true);
+    labels.addNewShowCatName().setVal(false);
+    labels.addNewShowSerName().setVal(false);
+    labels.addNewShowPercent().setVal(false);
+    labels.addNewShowBubbleSize().setVal(false);
+  }
+
+  private static void textSize(XSSFChart chart) {
+    text(chart.getCTChartSpace().addNewTxPr(), LABEL_SIZE, false);
+  }
+
+  private static void text(CTTextBody body, int size, boolean bold) {
+    body.addNewBodyPr();
+    CTTextCharacterProperties look = body.addNewP().addNewPPr().addNewDefRPr();
+    look.setSz(size);
+    look.setB(bold);
+    look.addNewSolidFill().addNewSrgbClr().setVal(INK);
+    body.getPArray(0).addNewEndParaRPr().setLang("en-US");
+  }
+
+  /** White, without a frame, so that the title's cell beneath is covered. */
+  private static void frame(XSSFChart chart) {
+    CTShapeProperties shape = chart.getCTChartSpace().addNewSpPr();
+    shape.addNewSolidFill().addNewSrgbClr().setVal(PAPER);
+    shape.addNewLn().addNewNoFill();
+    CTBoolean rounded =
+        chart.getCTChartSpace().isSetRoundedCorners()
+            ? chart.getCTChartSpace().getRoundedCorners()
+            : chart.getCTChartSpace().addNewRoundedCorners();
+    rounded.setVal(false);
+  }
+
+  private static XDDFLineProperties line() {
+    XDDFLineProperties line = new XDDFLineProperties();
+    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+    line.setWidth(0.75);
+    return line;
+  }
+}
