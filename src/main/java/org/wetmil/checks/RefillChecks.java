@@ -34,7 +34,19 @@ final class RefillChecks {
               Kind.HOUSE,
               "the cells of the earlier fill",
               "If it was typed, state it under Tip, Coats or Pressure, where it is kept.",
-              Rule.ofLine(RefillChecks::replaced)));
+              Rule.ofLine(RefillChecks::replaced)),
+          ReaderChecks.remark(
+              "basis-typed-over",
+              Severity.NOTE,
+              "A value on Basis is yours",
+              "It holds for every line, and for every later fill of this workbook.",
+              "Empty the cell on Basis to have the former value back."),
+          ReaderChecks.remark(
+              "typed-on-our-sheet",
+              Severity.WARNING,
+              "Something was written on a sheet that is made anew",
+              "Sheets that a fill adds are written anew by the next, and only this finding keeps it.",
+              "Write it under Notes beside your lines, or on a sheet of your own."));
 
   private RefillChecks() {}
 

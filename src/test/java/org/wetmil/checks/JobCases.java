@@ -145,7 +145,9 @@ final class JobCases {
             "rows-hidden",
             "sheet-left-out",
             "columns-moved",
-            "formula-not-computed")) {
+            "formula-not-computed",
+            "basis-typed-over",
+            "typed-on-our-sheet")) {
       cases.add(
           new Case(
               id,

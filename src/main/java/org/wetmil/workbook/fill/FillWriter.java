@@ -89,9 +89,10 @@ public final class FillWriter {
     BasisBook book = new BasisBook(filled);
     OwnSheets sheets = OwnSheets.create(workbook, job);
     // Basis first: formulas elsewhere use the names that it defines
-    new BasisSheet(workbook, sheets.basis(), look, filled, plans, book).write(stamp);
+    new BasisSheet(workbook, sheets.basis(), look, filled, plans, book).write(stamp, read.fills());
     new FindingsSheet(sheets.findings(), look, addresses).write(worstFirst);
     sheets.write(look, book, plans, worstFirst, stamp);
+    Marks.spans(workbook);
     Marks.stamp(workbook, stamp);
 
     List<SheetEdit> edits = new ArrayList<>();

@@ -14,11 +14,15 @@ import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.Bid;
 import org.wetmil.estimate.BidSheet;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.read.earlier.EarlierBasis;
 import org.wetmil.workbook.read.earlier.EarlierColumns;
+import org.wetmil.workbook.read.earlier.EarlierFill;
+import org.wetmil.workbook.read.earlier.EarlierSheets;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.MissingResults;
@@ -49,6 +53,8 @@ public final class BidReader {
   private final HeadingsSeen seen = new HeadingsSeen();
   private final ReadOptions options;
   private HeadingWords words;
+  private List<EarlierFill> fills = List.of();
+  private Set<FilledColumn> notTold = Set.of();
 
   private BidReader(
       Path file, PackageReader workbook, MissingResults missing, ReadOptions options) {
@@ -78,6 +84,7 @@ public final class BidReader {
 
   private ReadWorkbook read(MissingResults missing) {
     sortSheets();
+    readOurSheets();
     Catalogue names = tables.over(UnitSystem.US, new ArrayList<>());
     List<BidSheetReader.Result> results = new ArrayList<>();
     candidates.forEach(sheet -> bidOn(sheet, names).ifPresent(results::add));
@@ -103,13 +110,35 @@ public final class BidReader {
         marks.filledBefore(),
         marks.sheets(),
         grids.ours(),
-        rows);
+        rows,
+        fills);
+  }
+
+  /** Takes up what is on the sheets of an earlier fill. */
+  private void readOurSheets() {
+    Optional<String> name = OwnMarks.sheet(workbook, "basis");
+    EarlierSheets earlier = new EarlierSheets(workbook);
+    for (SheetPart sheet : workbook.sheets()) {
+      if (!marks.sheets().contains(sheet.name())) {
+        continue;
+      }
+      Grid grid = grids.whole(sheet);
+      remarks.addAll(earlier.written(sheet, grid));
+      if (!name.equals(Optional.of(sheet.name()))) {
+        continue;
+      }
+      EarlierBasis basis = new EarlierBasis(grid);
+      fills = basis.fills();
+      notTold = basis.hasHose() ? Set.of(FilledColumn.FLOW) : Set.of();
+      Catalogue known = tables.over(UnitSystem.US, new ArrayList<>());
+      basis.yours().forEach(yours -> remarks.add(tables.addOnBasis(yours, known)));
+    }
   }
 
   /** Gives the lines what the cells of an earlier fill hold. */
   private BidSheet withEarlier(BidSheet sheet) {
     return new EarlierColumns(
-            sheet, marks.filled(), grids.values(sheet.name()), Set.of(), !options.refresh())
+            sheet, marks.filled(), grids.values(sheet.name()), notTold, !options.refresh())
         .attached();
   }
 
@@ -192,7 +221,7 @@ public final class BidReader {
   }
 
   private String job() {
-    String name = file.getFileName().toString();
+    String name = fills.isEmpty() ? file.getFileName().toString() : fills.get(0).input();
     int dot = name.lastIndexOf('.');
     String stem = dot > 0 ? name.substring(0, dot) : name;
     return tables.setting(Setting.JOB).orElse(stem);

@@ -35,7 +35,7 @@ public record OwnMarks(
   /** Hidden names of a sheet that begin so refer to a filled column, its heading included. */
   public static final String COLUMN = "wm_col_";
 
-  /** Hidden names of the workbook that begin so refer to the first cell of a sheet of ours. */
+  /** Hidden names of the workbook that begin so refer to what a fill wrote on a sheet of ours. */
   public static final String SHEET = "wm_sheet_";
 
   /**
@@ -69,6 +69,24 @@ public record OwnMarks(
       }
     }
     return new OwnMarks(before, List.copyOf(sheets), Map.copyOf(columns), List.copyOf(filled));
+  }
+
+  /** The sheet of ours that carries a word, as in basis. */
+  public static Optional<String> sheet(PackageReader workbook, String word) {
+    return workbook.definedNames().stream()
+        .filter(name -> name.name().equalsIgnoreCase(SHEET + word))
+        .flatMap(name -> sheetOf(name.refersTo()).stream())
+        .findFirst();
+  }
+
+  /** What the earlier fill wrote on a sheet of ours; empty when its mark does not tell. */
+  public static Optional<CellRange> span(PackageReader workbook, String sheet) {
+    return workbook.definedNames().stream()
+        .filter(name -> name.name().toLowerCase(Locale.ROOT).startsWith(SHEET))
+        .filter(name -> sheetOf(name.refersTo()).equals(Optional.of(sheet)))
+        .flatMap(name -> ranges(name.refersTo()).stream())
+        .filter(range -> range.lastRow() > 0)
+        .findFirst();
   }
 
   /** Excel tables as they were before an earlier fill let them grow. */
