@@ -1,5 +1,6 @@
 package org.wetmil;
 
+import java.util.Locale;
 import org.wetmil.cli.WetmilCommand;
 
 /** The way in from the command line, and the only place that ends the process. */
@@ -14,6 +15,8 @@ public final class Main {
    * @param args the command line
    */
   public static void main(String[] args) {
+    // the language of the machine is no input: digits and letters are the same everywhere
+    Locale.setDefault(Locale.ROOT);
     int exitCode = WetmilCommand.execute(args);
     if (exitCode != 0) {
       System.exit(exitCode);

@@ -71,7 +71,11 @@ public enum Setting {
   TAX_ON_PRICE("Tax on price"),
   TAX_AS("Tax as"),
   SMALLEST_AMOUNT("Smallest amount"),
-  VALIDITY("Validity days");
+  VALIDITY("Validity days"),
+  CONTRACTOR("Contractor"),
+  CUSTOMER("Customer"),
+  EXCLUSIONS("Exclusions"),
+  BID_NOTES("Bid notes");
 
   private final String title;
 

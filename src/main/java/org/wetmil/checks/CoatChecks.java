@@ -99,7 +99,7 @@ final class CoatChecks {
             COATS,
             Integer.toString(coats),
             Integer.toString(wanted),
-            "%d %s of %s cannot build %s dry without running; plan %d."
+            "%s %s of %s cannot build %s dry without running; plan %s."
                 .formatted(
                     coats,
                     coats == 1 ? "coat" : "coats",

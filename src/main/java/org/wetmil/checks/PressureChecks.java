@@ -232,7 +232,7 @@ final class PressureChecks {
             Fault.ofJob(
                 lines + (lines == 1 ? " line" : " lines"),
                 "",
-                ("No hose is stated for %d %s, so no pressure is lost on the way to the gun;"
+                ("No hose is stated for %s %s, so no pressure is lost on the way to the gun;"
                         + " describe it on a Sprayers sheet.")
                     .formatted(lines, lines == 1 ? "line" : "lines")));
   }

@@ -135,7 +135,7 @@ final class PumpChecks {
         SPRAYER,
         fitted,
         wanted.number() + " mesh",
-        "A filter of %s is too coarse for the %s of %s; fit %d mesh or finer."
+        "A filter of %s is too coarse for the %s of %s; fit %s mesh or finer."
             .formatted(
                 fitted,
                 line.say(Quantity.ORIFICE, setup.tip().orificeThou()),

@@ -210,7 +210,7 @@ final class ReadingChecks {
                     Spot.ofSheet(sheet.sheet().name()),
                     "0 of " + sheet.lines().size() + " lines",
                     "at least 1",
-                    "No line of this sheet could be computed (0 of %d lines); mend them as their findings say."
+                    "No line of this sheet could be computed (0 of %s lines); mend them as their findings say."
                         .formatted(sheet.lines().size())));
   }
 }

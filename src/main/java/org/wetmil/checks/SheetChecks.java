@@ -130,7 +130,7 @@ final class SheetChecks {
                           ROOM,
                           "row " + row,
                           "row " + before,
-                          ("Room, surface, dimensions and coating of row %d are those of row %d; delete one"
+                          ("Room, surface, dimensions and coating of row %s are those of row %s; delete one"
                                   + " or name the rooms apart.")
                               .formatted(row, before)));
             });
@@ -202,6 +202,6 @@ final class SheetChecks {
             .formatted(
                 raw,
                 line.say(column.quantity(), line.number(column)),
-                others == 0 ? "" : " (%d more in this column)".formatted(others)));
+                others == 0 ? "" : " (%s more in this column)".formatted(others)));
   }
 }

@@ -61,7 +61,7 @@ final class FillCommand implements Callable<Integer> {
       description = "The date printed on Basis; today when not given.")
   private LocalDate date = LocalDate.now();
 
-  @Option(names = "--trace", description = "Show where in the program a fault arose.")
+  @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
   private boolean trace;
 
   @Option(
@@ -75,19 +75,15 @@ final class FillCommand implements Callable<Integer> {
     Printer printer = new Printer(spec.commandLine(), quiet, trace);
     Inputs inputs = Inputs.of(bids);
     inputs.passedOver().forEach(printer::passedOver);
-    if (inputs.files().isEmpty()) {
-      printer.refused("no workbook to fill was found; name one that ends in .xlsx.");
-      return ExitCode.UNUSABLE;
-    }
     Outcome outcome = new Outcome(failOn);
     FillJob job = new FillJob(date, ProjectVersion.version(), force, refresh);
     Outputs outputs = new Outputs(out, inputs);
     if (json == null) {
-      new FillRun(job, List.of(printer, outcome)).fill(inputs, outputs);
+      new FillRun(job::fill, List.of(printer, outcome)).fill(inputs, outputs);
       return outcome.code();
     }
     try (JsonRun run = JsonRun.begin(json, inputs, ProjectVersion.version(), date, force)) {
-      new FillRun(job, List.of(printer, outcome, run)).fill(inputs, outputs);
+      new FillRun(job::fill, List.of(printer, outcome, run)).fill(inputs, outputs);
       run.finish();
     }
     return outcome.code();

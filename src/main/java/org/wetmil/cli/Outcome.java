@@ -36,7 +36,7 @@ final class Outcome implements FillListener {
   }
 
   @Override
-  public void fault(Path input, RuntimeException fault) {
+  public void fault(Path input, Throwable fault) {
     raise(ExitCode.FAULT);
   }
 

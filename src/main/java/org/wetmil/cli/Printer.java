@@ -3,6 +3,7 @@ package org.wetmil.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
 import org.wetmil.jobs.FillListener;
@@ -13,6 +14,8 @@ import picocli.CommandLine;
 
 /** Prints what a job reports: findings and closing lines out, refusals and faults as errors. */
 final class Printer implements FillListener {
+  private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}\u2028\u2029]+");
+
   private final PrintWriter out;
   private final PrintWriter err;
   private final boolean quiet;
@@ -30,51 +33,48 @@ final class Printer implements FillListener {
     if (!quiet) {
       report.located().forEach(found -> finding(report.input(), found));
     }
-    out.println(closing(report));
+    line(out, closing(report));
     out.flush();
   }
 
   void passedOver(Inputs.PassedOver file) {
     if (!quiet) {
-      out.println(file.file() + ": passed over, " + file.why());
+      line(err, file.file() + ": passed over, " + file.why() + ".");
     }
   }
 
   @Override
   public void refused(Path input, String sentence) {
-    refused(sentence);
-  }
-
-  void refused(String sentence) {
-    err.println(sentence);
+    line(err, sentence);
     err.flush();
   }
 
   @Override
-  public void fault(Path input, RuntimeException fault) {
-    err.println(
-        input
-            + ": a fault of the program, not of the workbook ("
-            + fault
-            + "); run again with --trace and report it.");
+  public void fault(Path input, Throwable fault) {
+    fault(err, input + ": a fault of the program, not of the workbook", fault, trace);
+  }
+
+  /** One sentence on a fault, and where in the program it arose if that is asked for. */
+  static void fault(PrintWriter err, String what, Throwable fault, boolean trace) {
+    line(err, what + " (" + fault + "); run again with --trace and report it.");
     if (trace) {
       fault.printStackTrace(err);
     }
     err.flush();
   }
 
+  /** A line whatever it says: names of files and sheets may hold line breaks and escape codes. */
+  private static void line(PrintWriter to, String text) {
+    to.println(CONTROLS.matcher(text).replaceAll(" "));
+  }
+
   private void finding(Path input, FillReport.Located found) {
     Finding finding = found.finding();
     String sheet = finding.spot().sheet();
     String place = found.address().isEmpty() ? sheet : sheet + "!" + found.address();
-    out.printf(
-        Locale.ROOT,
-        "%s: %s%s: %s: %s%n",
-        input,
-        place.isEmpty() ? "" : place + ": ",
-        finding.severity().name().toLowerCase(Locale.ROOT),
-        finding.check(),
-        finding.message());
+    String severity = finding.severity().name().toLowerCase(Locale.ROOT);
+    String where = place.isEmpty() ? "" : place + ": ";
+    line(out, input + ": " + where + severity + ": " + finding.check() + ": " + finding.message());
   }
 
   private static String closing(FillReport report) {

@@ -1,11 +1,23 @@
 package org.wetmil.cli;
 
+import java.io.Console;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
 import org.wetmil.workbook.WorkbookException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The root command: help and version; the work is done by its subcommands. */
 @Command(
@@ -22,6 +34,10 @@ import picocli.CommandLine.Spec;
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {
 
+  static final String TRACE = "--trace";
+
+  private static final String FAULT = "A fault of the program";
+
   @Spec private CommandSpec spec;
 
   /**
@@ -32,12 +48,31 @@ public final class WetmilCommand implements Runnable {
    *     or output that cannot be used, 4 a fault of the program
    */
   public static int execute(String... args) {
-    return commandLine().execute(args);
+    CommandLine commandLine = commandLine().setOut(writer(System.out)).setErr(writer(System.err));
+    try {
+      return commandLine.execute(args);
+    } catch (Error fault) {
+      Printer.fault(commandLine.getErr(), FAULT, fault, List.of(args).contains(TRACE));
+      return ExitCode.FAULT;
+    }
+  }
+
+  /**
+   * Printed in UTF-8, so that no setting of the machine changes what another program reads; a
+   * terminal gets its own character set.
+   */
+  private static PrintWriter writer(PrintStream stream) {
+    Console terminal = System.console();
+    boolean plain = terminal == null || terminal.charset().equals(StandardCharsets.US_ASCII);
+    Charset charset = plain ? StandardCharsets.UTF_8 : terminal.charset();
+    return new PrintWriter(new OutputStreamWriter(stream, charset), true);
   }
 
   static CommandLine commandLine() {
     return new CommandLine(new WetmilCommand())
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(Path.class, WetmilCommand::path)
+        .registerConverter(LocalDate.class, WetmilCommand::date)
         .setExecutionExceptionHandler(WetmilCommand::fail);
   }
 
@@ -47,8 +82,29 @@ public final class WetmilCommand implements Runnable {
       commandLine.getErr().println(fault.getMessage());
       return ExitCode.UNUSABLE;
     }
-    commandLine.getErr().println("A fault of the program (" + fault + ").");
+    Printer.fault(commandLine.getErr(), FAULT, fault, parsed.originalArgs().contains(TRACE));
     return ExitCode.FAULT;
+  }
+
+  private static Path path(String text) {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new TypeConversionException(
+          "\""
+              + text
+              + "\" cannot be a file's name in the character set of this session;"
+              + " name its folder, or set LC_ALL=C.UTF-8, and run again");
+    }
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new TypeConversionException(
+          "\"" + text + "\" is no date; write year, month and day, as in 2026-01-05");
+    }
   }
 
   @Override

@@ -10,6 +10,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
+import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadOptions;
 import org.wetmil.workbook.read.ReadWorkbook;
@@ -47,14 +48,24 @@ public final class FillJob {
    *     cannot be written; its message is one sentence for the user
    */
   public FillReport fill(Path input, Path output) {
-    String sha256 = Fingerprint.sha256(input);
-    ReadWorkbook read = BidReader.read(input, ReadOptions.USUAL.refreshing(refresh));
+    Fingerprint before = Fingerprint.of(input);
+    try {
+      return fill(before, output);
+    } catch (RuntimeException e) {
+      // half a file looks damaged; that it is being written is the better word
+      before.requireUnchanged();
+      throw e;
+    }
+  }
+
+  private FillReport fill(Fingerprint input, Path output) {
+    ReadWorkbook read = BidReader.read(input.file(), ReadOptions.USUAL.refreshing(refresh));
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
-    FillStamp stamp = new FillStamp(input.getFileName().toString(), sha256, date, version);
+    FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
     FilledJob job = FilledJob.of(filled);
     FillWriter writer = new FillWriter(read, job, findings, stamp);
-    writer.write(input, output, overwrite);
-    return FillReport.of(input, sha256, output, job, findings, writer::address);
+    writer.write(input.file(), output, overwrite, input::requireUnchanged);
+    return FillReport.of(input.file(), input.sha256(), output, job, findings, writer::address);
   }
 }

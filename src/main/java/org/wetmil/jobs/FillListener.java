@@ -10,5 +10,5 @@ public interface FillListener {
   void refused(Path input, String sentence);
 
   /** A fault of the program. */
-  void fault(Path input, RuntimeException fault);
+  void fault(Path input, Throwable fault);
 }

@@ -12,24 +12,33 @@ import java.util.HexFormat;
 import org.wetmil.workbook.WorkbookException;
 
 /** The SHA-256 of a file, by which a filled workbook names its input. */
-final class Fingerprint {
-  private Fingerprint() {}
+record Fingerprint(Path file, String sha256) {
 
-  static String sha256(Path file) {
+  static Fingerprint of(Path file) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
         in.transferTo(OutputStream.nullOutputStream());
       }
-      return HexFormat.of().formatHex(digest.digest());
+      return new Fingerprint(file, HexFormat.of().formatHex(digest.digest()));
     } catch (IOException e) {
-      String why =
-          Files.isDirectory(file)
-              ? "is a folder; name the workbook in it."
-              : Files.exists(file) ? "cannot be read." : "is not there.";
-      throw new WorkbookException.Unreadable(file, why, e);
+      throw WorkbookException.Unreadable.of(file, e);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
+    }
+  }
+
+  /**
+   * Sees to it that the file is still what it was.
+   *
+   * @throws WorkbookException when another program has written to it since
+   */
+  void requireUnchanged() {
+    if (!of(file).sha256().equals(sha256)) {
+      throw new WorkbookException.Unreadable(
+          file,
+          "the file was changed while it was read; close it in other programs and run again.",
+          null);
     }
   }
 }

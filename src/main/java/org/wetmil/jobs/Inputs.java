@@ -1,79 +1,144 @@
 package org.wetmil.jobs;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.opc.FileName;
 
 /**
  * The workbooks that a command line names: files as they stand, and of a folder the spreadsheets
- * directly in it.
- *
- * @param files in the order named, those of a folder by name, each once
- * @param passedOver files of a folder that were left alone, with the reason
- * @param fromFolder whether any of them came from a folder
+ * directly in it. A file that is named twice, in whatever spelling, is taken once.
  */
-public record Inputs(List<Path> files, List<PassedOver> passedOver, boolean fromFolder) {
+public final class Inputs {
   private static final Set<String> TAKEN = Set.of("xlsx", "xlsm", "xltx", "xltm");
   private static final Set<String> OTHER = Set.of("xls", "xlsb", "ods", "csv");
+
+  private final Map<Path, Path> files = new LinkedHashMap<>();
+  private final List<PassedOver> passedOver = new ArrayList<>();
+  private final List<Refused> refused = new ArrayList<>();
+  private boolean fromFolder;
 
   /** A file of a folder that was left alone. */
   public record PassedOver(Path file, String why) {}
 
+  /** What gives no workbook, such as an empty folder, with the sentence that says so. */
+  public record Refused(Path file, String sentence) {}
+
+  private Inputs() {}
+
   public static Inputs of(List<Path> named) {
-    Set<Path> files = new LinkedHashSet<>();
-    List<PassedOver> passedOver = new ArrayList<>();
-    boolean fromFolder = false;
+    Inputs inputs = new Inputs();
     for (Path path : named) {
       if (Files.isDirectory(path)) {
-        fromFolder = true;
-        listed(path).forEach(file -> take(file, files, passedOver));
+        inputs.addFolder(path);
+      } else if (Files.exists(path) && !Files.isRegularFile(path)) {
+        // a pipe or a device may never end
+        inputs.refuse(path, "this is no file on a disk; save the workbook in one.");
       } else {
-        files.add(path);
+        inputs.add(path);
       }
     }
-    return new Inputs(List.copyOf(files), List.copyOf(passedOver), fromFolder);
+    return inputs;
   }
 
-  private static List<Path> listed(Path folder) {
+  /** In the order named, those of a folder by name. */
+  public List<Path> files() {
+    return List.copyOf(files.values());
+  }
+
+  /** Files of a folder that were left alone, with the reason. */
+  public List<PassedOver> passedOver() {
+    return List.copyOf(passedOver);
+  }
+
+  /** Folders and other things that give no workbook. */
+  public List<Refused> refused() {
+    return List.copyOf(refused);
+  }
+
+  /** Whether one file was named and nothing else. */
+  public boolean isOneFile() {
+    return files.size() == 1 && !fromFolder;
+  }
+
+  /** Whether a path leads to one of the files. */
+  public boolean contains(Path path) {
+    return files.containsKey(place(path));
+  }
+
+  private void add(Path file) {
+    files.putIfAbsent(place(file), file);
+  }
+
+  private void addFolder(Path folder) {
+    fromFolder = true;
     try (Stream<Path> entries = Files.list(folder)) {
-      return entries
-          .filter(file -> !Files.isDirectory(file))
-          .filter(file -> !isHidden(file))
-          .sorted()
-          .toList();
-    } catch (IOException e) {
-      throw new WorkbookException.Unreadable(folder, "the folder cannot be read.", e);
+      List<Path> spreadsheets =
+          entries
+              .filter(file -> !isHidden(file) && Files.isRegularFile(file))
+              .filter(file -> TAKEN.contains(ending(file)) || OTHER.contains(ending(file)))
+              .sorted(Comparator.comparing(FileName::of))
+              .toList();
+      spreadsheets.forEach(this::take);
+      if (spreadsheets.stream().noneMatch(file -> TAKEN.contains(ending(file)))) {
+        refuse(folder, "no workbook (.xlsx, .xlsm, .xltx or .xltm) is in this folder.");
+      }
+    } catch (IOException | UncheckedIOException e) {
+      refuse(folder, "the folder cannot be read; check its permissions.");
     }
   }
 
-  private static void take(Path file, Set<Path> files, List<PassedOver> passedOver) {
-    String ending = ending(file);
-    if (OTHER.contains(ending)) {
+  private void refuse(Path folder, String why) {
+    refused.add(new Refused(folder, folder + ": " + why));
+  }
+
+  private void take(Path file) {
+    if (OTHER.contains(ending(file))) {
       passedOver.add(new PassedOver(file, "save it as .xlsx in a spreadsheet program first"));
-    } else if (TAKEN.contains(ending)) {
-      if (FilledMark.source(file).map(file::resolveSibling).filter(Files::exists).isPresent()) {
-        passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
-      } else {
-        files.add(file);
-      }
+    } else if (isBesideItsSource(file)) {
+      passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
+    } else {
+      add(file);
     }
+  }
+
+  private static boolean isBesideItsSource(Path file) {
+    return FilledMark.source(file)
+        .map(source -> FileName.beside(file, source))
+        .filter(Files::exists)
+        .isPresent();
   }
 
   private static boolean isHidden(Path file) {
-    String name = file.getFileName().toString();
-    return name.startsWith("~$") || name.startsWith(".");
+    String name = FileName.of(file);
+    try {
+      return name.startsWith("~$") || name.startsWith(".") || Files.isHidden(file);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** One path for all spellings of a file. */
+  private static Path place(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException e) {
+      return file.toAbsolutePath().normalize();
+    }
   }
 
   static String ending(Path file) {
-    String name = file.getFileName().toString();
+    String name = FileName.of(file);
     int dot = name.lastIndexOf('.');
     return dot < 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
   }

@@ -1,16 +1,18 @@
 package org.wetmil.jobs;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.opc.FileName;
+import org.wetmil.workbook.opc.WorkbookKind;
 
 /** Names the outputs of one run: beside the input or where the user says, each once. */
 public final class Outputs {
   private final Path out;
-  private final boolean single;
+  private final Inputs inputs;
   private final Set<String> given = new HashSet<>();
 
   /**
@@ -19,15 +21,15 @@ public final class Outputs {
    */
   public Outputs(Path out, Inputs inputs) {
     this.out = out;
-    this.single = inputs.files().size() == 1 && !inputs.fromFolder();
+    this.inputs = inputs;
   }
 
-  /** The output for an input; made unique among the outputs of this run. */
+  /** The output for an input: none that this run reads, and none that it has named before. */
   public Path of(Path input) {
-    if (out != null && single && isWorkbookName(out) && !Files.isDirectory(out)) {
+    if (out != null && inputs.isOneFile() && isWorkbookName(out)) {
       return out;
     }
-    String name = input.getFileName().toString();
+    String name = FileName.of(input);
     int dot = name.lastIndexOf('.');
     String stem = dot < 0 ? name : name.substring(0, dot);
     boolean again = FilledMark.isFilled(input);
@@ -37,10 +39,15 @@ public final class Outputs {
     Path path;
     do {
       String output = base + (number == 1 ? "" : "-" + number) + ending;
-      path = out == null ? input.resolveSibling(output) : out.resolve(output);
+      path = out == null ? FileName.beside(input, output) : FileName.in(out, output);
       number++;
-    } while (!given.add(path.toAbsolutePath().normalize().toString().toLowerCase(Locale.ROOT)));
+    } while (inputs.contains(path) || !given.add(key(path)));
     return path;
+  }
+
+  /** On some file systems names that differ in case are one. */
+  private static String key(Path path) {
+    return path.toAbsolutePath().normalize().toUri().toString().toLowerCase(Locale.ROOT);
   }
 
   private static boolean isWorkbookName(Path path) {
@@ -48,11 +55,13 @@ public final class Outputs {
     return ending.equals("xlsx") || ending.equals("xlsm");
   }
 
-  /** A template becomes a workbook; everything else keeps its ending. */
+  /** What suits the content, whatever the input is called; a template becomes a workbook. */
   private static String ending(Path input) {
-    return switch (Inputs.ending(input)) {
-      case "xlsm", "xltm" -> ".xlsm";
-      default -> ".xlsx";
-    };
+    try {
+      return WorkbookKind.require(input).outputExtension();
+    } catch (WorkbookException e) {
+      // whoever fills it says why it cannot be read
+      return ".xlsx";
+    }
   }
 }

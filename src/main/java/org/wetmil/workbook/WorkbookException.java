@@ -1,5 +1,9 @@
 package org.wetmil.workbook;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /**
@@ -84,6 +88,21 @@ public abstract sealed class WorkbookException extends RuntimeException {
 
     public Unreadable(Path file, String why, Throwable cause) {
       super(file, why, cause);
+    }
+
+    /** The sentence for a file that cannot be opened or read at all. */
+    public static Unreadable of(Path file, IOException e) {
+      String why;
+      if (e instanceof NoSuchFileException || Files.notExists(file)) {
+        why = "there is no such file; check the name and the folder.";
+      } else if (Files.isDirectory(file)) {
+        why = "this is a folder; name a workbook in it.";
+      } else if (e instanceof AccessDeniedException || !Files.isReadable(file)) {
+        why = "the file may not be read; check its permissions.";
+      } else {
+        why = "the file cannot be read; close it in other programs and try again.";
+      }
+      return new Unreadable(file, why, e);
     }
   }
 

@@ -71,7 +71,14 @@ final class ClinicRefit {
             List.of(),
             "Coating | Class | Volume solids (%) | Wet film target (mil) | Container sizes | Price",
             new int[] {18, 14, 12, 12, 14, 14},
-            "Meadow Matt|latex|38|4.6|1; 5|'38; 172")
+            "Meadow Matt|latex|38|4.6|1; 5|'38; 172",
+            "latex|latex|||1; 5|'31; 139",
+            "oil-based|oil-based|||1|44",
+            "lacquer|lacquer|||1; 5|'52; 236",
+            "primer|primer|||1; 5|'27; 118",
+            "block filler|block filler|||5|112",
+            "dry fall|dry fall|||5|126",
+            "two-part|two-part|||1; 4|'88; 330")
         .sheet(
             "Sprayers",
             List.of(),
@@ -87,6 +94,18 @@ final class ClinicRefit {
             "Job|Clinic refit (invented)|",
             "Waste|5|%",
             "Crew|2|",
-            "Year built|1994|");
+            "Year built|1994|",
+            "Contractor|Longshore Spray Works (invented)|",
+            "Customer|Harbour Street Clinic (invented)|",
+            "Exclusions|Moving of furniture and equipment; repair of plaster beyond filling small holes|",
+            "Bid notes|Work is done on weekdays between 7 and 16|",
+            "Currency|USD|",
+            "Labour rate|34|",
+            "Burden|28|%",
+            "Access|650|",
+            "Overhead|12|%",
+            "Profit|10|%",
+            "Rounding step|10|",
+            "Tax on price|6|%");
   }
 }

@@ -93,7 +93,7 @@ public final class JsonRun implements FillListener, Closeable {
   }
 
   @Override
-  public void fault(Path input, RuntimeException fault) {
+  public void fault(Path input, Throwable fault) {
     error(input, "a fault of the program, not of the workbook (" + fault + ")");
   }
 

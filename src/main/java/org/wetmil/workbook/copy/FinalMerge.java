@@ -3,6 +3,7 @@ package org.wetmil.workbook.copy;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.wetmil.workbook.opc.XmlIn;
@@ -19,17 +20,25 @@ final class FinalMerge {
   private final int originalStrings;
   private final PackageReader shaped;
   private final ZipWriter out;
+  private final Predicate<String> hidden;
 
   /**
    * Prepares the merge.
    *
    * @param originalStrings how many shared strings the original has
+   * @param hidden which names the user is not to be shown; the library cannot hide a name
    */
-  FinalMerge(PackageReader original, int originalStrings, PackageReader shaped, ZipWriter out) {
+  FinalMerge(
+      PackageReader original,
+      int originalStrings,
+      PackageReader shaped,
+      ZipWriter out,
+      Predicate<String> hidden) {
     this.original = original;
     this.originalStrings = originalStrings;
     this.shaped = shaped;
     this.out = out;
+    this.hidden = hidden;
   }
 
   /**
@@ -51,6 +60,8 @@ final class FinalMerge {
         mergeStrings(part, moved);
       } else if (moved && Parts.get(sheets, part) != null) {
         moveStrings(part);
+      } else if (part.equalsIgnoreCase(shaped.mainPart())) {
+        hideNames(part);
       } else {
         out.copy(zip, part);
       }
@@ -141,5 +152,35 @@ final class FinalMerge {
               out.xml(part, to -> new StringMove(at, to, originalStrings).write());
               return null;
             });
+  }
+
+  private void hideNames(String part) {
+    shaped
+        .zip()
+        .xml(
+            part,
+            at -> {
+              out.xml(
+                  part,
+                  to -> {
+                    to.start(at);
+                    for (int depth = 1; depth > 0; ) {
+                      at.next();
+                      depth += to.event(at);
+                      if (at.isStartElement() && isToBeHidden(at)) {
+                        to.attribute("hidden", "1");
+                      }
+                    }
+                  });
+              return null;
+            });
+  }
+
+  private boolean isToBeHidden(XMLStreamReader at) {
+    String name = XmlIn.attribute(at, "name");
+    return at.getLocalName().equals("definedName")
+        && name != null
+        && hidden.test(name)
+        && XmlIn.attribute(at, "hidden") == null;
   }
 }

@@ -92,8 +92,10 @@ public final class LightCopy {
     Path merged = files.temporary();
     try (PackageReader from = PackageReader.open(shapedFile);
         ZipWriter out = new ZipWriter(files.open(merged), COMPRESSION)) {
-      new FinalMerge(original, strings, from, out).write(shaped.kept(), shaped.edits());
+      new FinalMerge(original, strings, from, out, shaper::hides)
+          .write(shaped.kept(), shaped.edits());
     }
+    shaper.beforeItIsPublished();
     files.publish(merged);
   }
 

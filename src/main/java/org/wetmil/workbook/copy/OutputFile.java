@@ -4,8 +4,12 @@ import java.io.Closeable;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -17,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.FileName;
 
 /**
  * The file that a result becomes: there is either all of it or none. It is made under a temporary
@@ -25,6 +30,9 @@ import org.wetmil.workbook.WorkbookException;
 public final class OutputFile implements Closeable {
   private static final String PREFIX = ".wetmil-";
   private static final String SUFFIX = ".tmp";
+
+  /** Bytes of a name that the usual file systems take. */
+  private static final int LONGEST_NAME = 255;
 
   /** A temporary file as old as this belongs to a run that was killed. */
   private static final Duration LEFT_OVER_AFTER = Duration.ofHours(6);
@@ -43,7 +51,7 @@ public final class OutputFile implements Closeable {
    *
    * @param input the file that must stay as it is
    * @throws WorkbookException.Unwritable when the output is the input, is there already and is not
-   *     to be replaced, or has no folder
+   *     to be replaced, or is in no folder that can be written
    */
   static OutputFile claim(Path input, Path output, boolean overwrite) {
     return claim(List.of(input), output, overwrite);
@@ -56,24 +64,32 @@ public final class OutputFile implements Closeable {
    */
   public static OutputFile claim(List<Path> inputs, Path output, boolean overwrite) {
     try {
+      if (Files.isDirectory(output)) {
+        throw unwritable(output, "this is a folder; move it away, or name a file with --out.");
+      }
       boolean taken = Files.exists(output, LinkOption.NOFOLLOW_LINKS);
       for (Path input : inputs) {
         if (taken && Files.exists(output) && isSame(input, output)) {
           throw unwritable(
-              output, "this is the input itself, which is never changed; name another.");
+              output,
+              "this is the input itself, which is never changed; name another file with --out.");
         }
       }
       if (taken && !overwrite) {
-        throw unwritable(output, "the file is there already; name another or ask to overwrite it.");
+        throw unwritable(
+            output,
+            "the file is there already; add --force to write over it, or name another with --out.");
       }
-      if (Files.isDirectory(output)) {
-        throw unwritable(output, "this is a folder; name a file in it.");
+      int bytes = FileName.of(output).getBytes(StandardCharsets.UTF_8).length;
+      if (!taken && bytes > LONGEST_NAME) {
+        throw unwritable(
+            output,
+            "a name of %s bytes is more than the %s that disks take; name a shorter one with --out."
+                .formatted(bytes, LONGEST_NAME));
       }
       // A link stays a link, and the file it leads to is replaced.
       Path target = taken ? output.toRealPath() : output.toAbsolutePath();
-      if (!Files.isDirectory(target.getParent())) {
-        throw unwritable(output, "its folder is not there; make the folder first.");
-      }
+      requireFolder(output, target.getParent());
       OutputFile claimed = new OutputFile(output, target);
       claimed.removeLeftOvers();
       return claimed;
@@ -87,6 +103,23 @@ public final class OutputFile implements Closeable {
     return Files.exists(input) && Files.isSameFile(input, output);
   }
 
+  private static void requireFolder(Path output, Path folder) {
+    try {
+      if (!Files.isDirectory(folder)) {
+        Files.createDirectories(folder);
+      }
+    } catch (FileAlreadyExistsException e) {
+      throw unwritable(output, e.getFile() + " is a file, not a folder; name another with --out.");
+    } catch (IOException e) {
+      throw new WorkbookException.Unwritable(
+          output, "its folder cannot be made (" + reason(e) + "); name another with --out.", e);
+    }
+    if (!Files.isWritable(folder)) {
+      throw unwritable(
+          output, "its folder cannot be written; name another with --out, or check permissions.");
+    }
+  }
+
   private static WorkbookException unwritable(Path output, String why) {
     return new WorkbookException.Unwritable(output, why, null);
   }
@@ -96,11 +129,17 @@ public final class OutputFile implements Closeable {
         output,
         e instanceof AccessDeniedException
             ? "the file cannot be written; close it in other programs or choose another folder."
-            : "the file cannot be written (" + e.getMessage() + "); is the disk full?",
+            : "the file cannot be written (" + reason(e) + "); is the disk full?",
         e);
   }
 
-  private void removeLeftOvers() throws IOException {
+  private static String reason(IOException e) {
+    // the message names our temporary file, which tells the user nothing
+    boolean stated = e instanceof FileSystemException named && named.getReason() != null;
+    return stated ? ((FileSystemException) e).getReason() : String.valueOf(e.getMessage());
+  }
+
+  private void removeLeftOvers() {
     Instant limit = Instant.now().minus(LEFT_OVER_AFTER);
     try (DirectoryStream<Path> files =
         Files.newDirectoryStream(target.getParent(), PREFIX + "*" + SUFFIX)) {
@@ -110,6 +149,8 @@ public final class OutputFile implements Closeable {
           Files.deleteIfExists(file);
         }
       }
+    } catch (IOException | DirectoryIteratorException e) {
+      // another user's, or gone meanwhile: nothing that keeps us from writing ours
     }
   }
 

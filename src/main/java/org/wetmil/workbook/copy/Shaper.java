@@ -17,4 +17,12 @@ public interface Shaper {
    * @return at most one edit for each original sheet that is still there
    */
   List<SheetEdit> shape(XSSFWorkbook workbook);
+
+  /** Whether a name of the workbook is kept off the user's list of names. */
+  default boolean hides(String name) {
+    return false;
+  }
+
+  /** Called when the result is whole and not yet in place; what is thrown here keeps it away. */
+  default void beforeItIsPublished() {}
 }

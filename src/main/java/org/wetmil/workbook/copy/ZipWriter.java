@@ -16,8 +16,11 @@ import org.wetmil.workbook.opc.ZipPackage;
 
 /** Writes the parts of a package one after another. */
 final class ZipWriter implements Closeable {
-  /** One time for all parts, so that the same content gives the same file. */
-  private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * One time for all parts, so that the same content gives the same file. Not the first of the
+   * format, beside which the JDK writes another one that depends on the machine's time zone.
+   */
+  private static final LocalDateTime TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private final ZipOutputStream zip;
 

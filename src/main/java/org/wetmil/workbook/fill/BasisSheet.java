@@ -55,9 +55,10 @@ final class BasisSheet {
 
   /**
    * @param fills earlier ones, oldest first
+   * @param renamed sheets of ours that could not have their usual name
    */
-  void write(FillStamp stamp, List<EarlierFill> fills) {
-    top();
+  void write(FillStamp stamp, List<EarlierFill> fills, List<String> renamed) {
+    top(renamed);
     totals();
     follows();
     units();
@@ -69,7 +70,7 @@ final class BasisSheet {
     Pages.landscape(sheet, WIDTHS.length, rows.number());
   }
 
-  private void top() {
+  private void top(List<String> renamed) {
     Catalogue catalogue = filled.bid().catalogue();
     rows.row().text("Basis of these figures", look.title());
     rows.gap();
@@ -77,6 +78,9 @@ final class BasisSheet {
     fact("Measuring rule", catalogue.text(Setting.MEASURING_RULE));
     fact("Figures follow", catalogue.text(Setting.FIGURES_FOLLOW) + " tip");
     fact("Units of this page", book.system() == UnitSystem.US ? "US" : "metric");
+    if (!renamed.isEmpty()) {
+      fact("Names taken", "a sheet of yours has the name: " + String.join(", ", renamed));
+    }
     long rated = filled.lines().filter(line -> line.work().sprayer() != null).count();
     if (rated == 0) {
       fact("Sprayer", "none stated: no limit of flow, orifice or pressure was applied");

@@ -17,6 +17,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.copy.LightCopy;
+import org.wetmil.workbook.copy.Shaper;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.stream.CellRange;
@@ -59,9 +60,33 @@ public final class FillWriter {
    * Writes the workbook; the input stays as it is, and the output is whole or absent.
    *
    * @param overwrite whether an older output may be replaced
+   * @param lastLook asked before the output is put in place; what it throws keeps it away
    */
-  public void write(Path input, Path output, boolean overwrite) {
-    LightCopy.write(input, output, overwrite, this::shape);
+  public void write(Path input, Path output, boolean overwrite, Runnable lastLook) {
+    LightCopy.write(input, output, overwrite, new FillShaper(lastLook));
+  }
+
+  private final class FillShaper implements Shaper {
+    private final Runnable lastLook;
+
+    private FillShaper(Runnable lastLook) {
+      this.lastLook = lastLook;
+    }
+
+    @Override
+    public List<SheetEdit> shape(XSSFWorkbook workbook) {
+      return FillWriter.this.shape(workbook);
+    }
+
+    @Override
+    public boolean hides(String name) {
+      return Marks.isHidden(name);
+    }
+
+    @Override
+    public void beforeItIsPublished() {
+      lastLook.run();
+    }
   }
 
   /** The cell that a finding is about, as in F12; empty when it is about none. */
@@ -89,7 +114,8 @@ public final class FillWriter {
     BasisBook book = new BasisBook(filled);
     OwnSheets sheets = OwnSheets.create(workbook, job);
     // Basis first: formulas elsewhere use the names that it defines
-    new BasisSheet(workbook, sheets.basis(), look, filled, plans, book).write(stamp, read.fills());
+    new BasisSheet(workbook, sheets.basis(), look, filled, plans, book)
+        .write(stamp, read.fills(), sheets.renamed());
     new FindingsSheet(sheets.findings(), look, addresses).write(worstFirst);
     sheets.write(look, book, plans, worstFirst, stamp);
     Marks.spans(workbook);

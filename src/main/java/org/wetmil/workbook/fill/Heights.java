@@ -11,6 +11,9 @@ final class Heights {
   /** A column is measured in digits, which are wider than letters; words leave the end free. */
   private static final double LETTERS_PER_DIGIT = 1.1;
 
+  /** Headings of two lines. */
+  static final float HEADING_PT = 32;
+
   /** The most that a row can be high. */
   private static final double MOST_PT = 409;
 
@@ -23,6 +26,16 @@ final class Heights {
       lines += Math.max(1, (int) Math.ceil(part.length() / (width * LETTERS_PER_DIGIT)));
     }
     return lines;
+  }
+
+  /**
+   * The height of a text in a font of so many points.
+   *
+   * @param width of the column in characters of the usual font of 11 points
+   */
+  static double of(String text, int width, int fontPt) {
+    int fitting = Math.max(1, (int) (width * 11.0 / fontPt));
+    return Math.min(MOST_PT, lines(text, fitting) * fontPt * LINE_PT / 11 + 3);
   }
 
   static double points(int lines) {

@@ -49,6 +49,7 @@ final class HoursSheet {
       rows.text(column.heading(system), look.heading());
       sheet.setColumnWidth(column.ordinal(), column.width() * 256);
     }
+    rows.current().setHeightInPoints(Heights.HEADING_PT);
     for (SheetPlan plan : plans) {
       plan.placed().forEach(placed -> line(plan, placed));
     }

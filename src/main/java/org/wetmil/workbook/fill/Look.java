@@ -28,6 +28,7 @@ public final class Look {
 
   public Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
+    DefaultStyles.ensure(workbook);
   }
 
   /** The heading of a column that Wetmil fills or of a list. */
@@ -89,6 +90,77 @@ public final class Look {
           format(style, decimals);
           style.setAlignment(HorizontalAlignment.LEFT);
           style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** The words beside a large figure. */
+  XSSFCellStyle figureWords() {
+    return style(
+        "figure words",
+        style -> {
+          style.setFont(font(true, 3, null));
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** A large amount at the end of a line. */
+  XSSFCellStyle figureMoney(int decimals) {
+    return style(
+        "figure money " + decimals,
+        style -> {
+          style.setFont(font(true, 8, SLATE));
+          format(style, decimals);
+          style.setAlignment(HorizontalAlignment.RIGHT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** The currency of a large amount. */
+  XSSFCellStyle figureUnit() {
+    return style(
+        "figure unit",
+        style -> {
+          style.setFont(font(true, 3, null));
+          style.setAlignment(HorizontalAlignment.RIGHT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** Words of the first line of a room, parted from the room above. */
+  XSSFCellStyle roomText() {
+    return style(
+        "room text",
+        style -> {
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          above(style);
+        });
+  }
+
+  /** A number of the first line of a room. */
+  XSSFCellStyle roomNumber(int decimals) {
+    return style(
+        "room number " + decimals,
+        style -> {
+          format(style, decimals);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          above(style);
+        });
+  }
+
+  /** A cell under a line. */
+  XSSFCellStyle lineAbove() {
+    return style("line above", Look::above);
+  }
+
+  /** The unit of the number before it. */
+  XSSFCellStyle unit() {
+    return style(
+        "unit",
+        style -> {
+          style.setIndention((short) 1);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
         });
   }
 
@@ -260,6 +332,8 @@ public final class Look {
         name,
         key -> {
           XSSFCellStyle style = workbook.createCellStyle();
+          // said outright, since a program may take a font of its own for what is not said
+          style.setFont(workbook.getFontAt(0));
           shape.accept(style);
           return style;
         });
@@ -289,6 +363,11 @@ public final class Look {
   private static void fill(XSSFCellStyle style, byte[] colour) {
     style.setFillForegroundColor(new XSSFColor(colour));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+  }
+
+  private static void above(XSSFCellStyle style) {
+    style.setBorderTop(BorderStyle.THIN);
+    style.setTopBorderColor(new XSSFColor(LINE));
   }
 
   private static void edge(XSSFCellStyle style) {

@@ -62,11 +62,11 @@ public final class Marks {
           columns = Math.max(columns, row.getLastCellNum());
         }
         name.setRefersToFormula(
-            "%s!$A$1:$%s$%d"
-                .formatted(
-                    Texts.sheet(sheet.getSheetName()),
-                    CellReference.convertNumToColString(columns - 1),
-                    sheet.getLastRowNum() + 1));
+            Texts.sheet(sheet.getSheetName())
+                + "!$A$1:$"
+                + CellReference.convertNumToColString(columns - 1)
+                + "$"
+                + (sheet.getLastRowNum() + 1));
       }
     }
   }
@@ -89,6 +89,11 @@ public final class Marks {
               + "$"
               + (block.table().lastRow() + 1));
     }
+  }
+
+  /** Whether a name is for this program alone; the names of figures serve the estimator too. */
+  static boolean isHidden(String name) {
+    return name.startsWith(COLUMN) || name.startsWith(SHEET);
   }
 
   /** Takes away the names and sheets of an earlier fill. */

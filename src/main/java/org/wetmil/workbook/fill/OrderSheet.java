@@ -42,6 +42,7 @@ final class OrderSheet {
       rows.text(column.heading() + symbol, look.heading());
       sheet.setColumnWidth(column.ordinal(), column.width() * 256);
     }
+    rows.current().setHeightInPoints(Heights.HEADING_PT);
     List<Group> groups = Group.of(filled, Order::key, HoursKeys::order);
     for (int i = 0; i < order.items().size(); i++) {
       item(order.items().get(i), groups.get(i));
@@ -128,7 +129,7 @@ final class OrderSheet {
     BigDecimal price = lot.container().price();
     switch (column) {
       case SIZE -> rows.number(lot.container().size().doubleValue(), look.plain());
-      case UNIT -> rows.text(size.symbol(), look.text(false));
+      case UNIT -> rows.text(size.symbol(), look.unit());
       case COUNT -> rows.number(lot.count(), look.choice());
       case VOLUME -> {
         double factor = size.si() / unit.si();
@@ -153,7 +154,7 @@ final class OrderSheet {
       case CURRENCY ->
           only(
               price != null,
-              () -> rows.text(filled.bid().catalogue().text(Setting.CURRENCY), look.text(false)));
+              () -> rows.text(filled.bid().catalogue().text(Setting.CURRENCY), look.unit()));
       default -> throw new IllegalArgumentException(column.name());
     }
   }

@@ -1,6 +1,11 @@
 package org.wetmil.workbook.fill;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
@@ -17,9 +22,12 @@ record OwnSheets(
     XSSFSheet findings,
     XSSFSheet hours,
     XSSFSheet order,
+    Optional<XSSFSheet> bid,
     XSSFSheet crew,
     XSSFSheet cautions,
     XSSFSheet basis) {
+
+  private static final String BID = "Bid";
 
   static OwnSheets create(XSSFWorkbook workbook, FilledJob job) {
     return new OwnSheets(
@@ -28,6 +36,7 @@ record OwnSheets(
         make(workbook, "Findings"),
         make(workbook, "Hours"),
         make(workbook, "Order"),
+        job.price().price().map(price -> bid(workbook)),
         make(workbook, "Crew"),
         make(workbook, "Cautions"),
         make(workbook, "Basis"));
@@ -35,8 +44,41 @@ record OwnSheets(
 
   private static XSSFSheet make(XSSFWorkbook workbook, String name) {
     XSSFSheet sheet = SheetNames.create(workbook, name);
-    Marks.sheet(sheet, name.toLowerCase(java.util.Locale.ROOT));
+    Marks.sheet(sheet, name.toLowerCase(Locale.ROOT));
     return sheet;
+  }
+
+  /** The estimator's own lines often stand on a sheet called Bid. */
+  private static XSSFSheet bid(XSSFWorkbook workbook) {
+    XSSFSheet sheet = SheetNames.create(workbook, workbook.getSheet(BID) == null ? BID : "Offer");
+    Marks.sheet(sheet, "bid");
+    return sheet;
+  }
+
+  /** Sheets that could not have the name that they should have, for Basis to say so. */
+  List<String> renamed() {
+    List<String> renamed = new ArrayList<>();
+    wanted()
+        .forEach(
+            (sheet, name) -> {
+              if (!sheet.getSheetName().equals(name)) {
+                renamed.add("the page %s is called %s".formatted(name, sheet.getSheetName()));
+              }
+            });
+    return renamed;
+  }
+
+  private Map<XSSFSheet, String> wanted() {
+    Map<XSSFSheet, String> wanted = new LinkedHashMap<>();
+    wanted.put(summary, "Summary");
+    wanted.put(findings, "Findings");
+    wanted.put(hours, "Hours");
+    wanted.put(order, "Order");
+    bid.ifPresent(sheet -> wanted.put(sheet, BID));
+    wanted.put(crew, "Crew");
+    wanted.put(cautions, "Cautions");
+    wanted.put(basis, "Basis");
+    return wanted;
   }
 
   void write(
@@ -49,6 +91,10 @@ record OwnSheets(
             .write(stamp, worstFirst, findings.getSheetName(), order.getSheetName());
     new HoursSheet(hours, look, system).write(plans, job.hours(), places.hours());
     new OrderSheet(order, look, job.filled(), sums, coin).write(job.order());
+    bid.ifPresent(
+        sheet ->
+            new BidPage(sheet, look, job.filled())
+                .write(job.price().price().orElseThrow(), places, coin, stamp.date()));
     new CrewSheet(crew, look, job.filled()).write();
     new CautionsSheet(cautions, look).write();
   }

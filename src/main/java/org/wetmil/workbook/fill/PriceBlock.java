@@ -48,7 +48,7 @@ final class PriceBlock {
     next++;
     int first = next;
     page.formula(next, SummarySheet.COUNT, hoursAt, hours.number(JobFigure.TOTAL), look.number(1));
-    page.text(next, SummarySheet.UNIT, "h", look.text(false));
+    page.text(next, SummarySheet.UNIT, "h", look.unit());
     String wage = basis.reference(Setting.LABOUR_RATE) + "*(1+" + name(Setting.BURDEN) + ")";
     String labour = part("Labour", coin.rounded(hoursAt + "*" + wage), price.amount(Kind.LABOUR));
     String paint =

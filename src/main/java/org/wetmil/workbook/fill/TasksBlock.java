@@ -109,7 +109,7 @@ final class TasksBlock {
           cell[0], SummarySheet.LABEL, figure.title(), total ? look.strong() : look.text(false));
       boolean timed = !whole && !figure.isTask() && figure != JobFigure.TOTAL;
       if (timed) {
-        page.text(cell[0], SummarySheet.UNIT, "h", look.text(false));
+        page.text(cell[0], SummarySheet.UNIT, "h", look.unit());
       }
     }
     Figure value = hours.figures().get(figure);

@@ -59,7 +59,7 @@ public enum WorkbookKind {
     try (InputStream in = Files.newInputStream(file)) {
       head = in.readNBytes(SNIFFED_BYTES);
     } catch (IOException e) {
-      throw ZipPackage.unreadable(file, e);
+      throw WorkbookException.Unreadable.of(file, e);
     }
     if (head.length == 0) {
       return EMPTY;

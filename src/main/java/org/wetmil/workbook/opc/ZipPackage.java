@@ -5,9 +5,6 @@ import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -49,7 +46,7 @@ public final class ZipPackage implements Closeable {
     } catch (ZipException | EOFException e) {
       throw new WorkbookException.Damaged(file, "its zip container", "cut short or altered", e);
     } catch (IOException e) {
-      throw unreadable(file, e);
+      throw WorkbookException.Unreadable.of(file, e);
     }
     try {
       opened.index();
@@ -155,23 +152,8 @@ public final class ZipPackage implements Closeable {
     try {
       zip.close();
     } catch (IOException e) {
-      throw unreadable(file, e);
+      throw WorkbookException.Unreadable.of(file, e);
     }
-  }
-
-  /** The sentence for a file that cannot be read at all. */
-  static WorkbookException unreadable(Path file, IOException e) {
-    String why;
-    if (e instanceof NoSuchFileException || Files.notExists(file)) {
-      why = "there is no such file; check the name and the folder.";
-    } else if (Files.isDirectory(file)) {
-      why = "this is a folder; name a workbook in it.";
-    } else if (e instanceof AccessDeniedException || !Files.isReadable(file)) {
-      why = "the file may not be read; check its permissions.";
-    } else {
-      why = "the file cannot be read; close it in other programs and try again.";
-    }
-    return new WorkbookException.Unreadable(file, why, e);
   }
 
   private static String normal(String entryName) {

@@ -19,6 +19,7 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.earlier.EarlierBasis;
 import org.wetmil.workbook.read.earlier.EarlierColumns;
 import org.wetmil.workbook.read.earlier.EarlierFill;
@@ -215,13 +216,13 @@ public final class BidReader {
                         sheet,
                         addresses.iterator().next(),
                         "",
-                        ("%d formula(s) have no stored result, from %s on. Open the workbook in"
+                        ("%s formula(s) have no stored result, from %s on. Open the workbook in"
                                 + " the spreadsheet program, save it once and run this again.")
                             .formatted(addresses.size(), addresses.iterator().next()))));
   }
 
   private String job() {
-    String name = fills.isEmpty() ? file.getFileName().toString() : fills.get(0).input();
+    String name = fills.isEmpty() ? FileName.of(file) : fills.get(0).input();
     int dot = name.lastIndexOf('.');
     String stem = dot > 0 ? name.substring(0, dot) : name;
     return tables.setting(Setting.JOB).orElse(stem);

@@ -105,7 +105,7 @@ final class BidSheetReader {
               grid.sheet(),
               new CellAddress(row, table.firstColumn()).toString(),
               grid.text(row, table.firstColumn()),
-              ("%d row(s) below the table, from row %d on, are not read. If they are part of the"
+              ("%s row(s) below the table, from row %s on, are not read. If they are part of the"
                       + " bid, move them up to its lines.")
                   .formatted(below.size(), row + 1)));
     }
@@ -121,7 +121,7 @@ final class BidSheetReader {
               grid.sheet(),
               new CellAddress(hidden.get(0), 0).toString(),
               "",
-              "%d hidden or filtered row(s) are read and counted like the others."
+              "%s hidden or filtered row(s) are read and counted like the others."
                   .formatted(hidden.size())));
     }
   }

@@ -48,7 +48,7 @@ final class HeadingsSeen {
             .filter(heading -> !best.columns().containsValue(heading))
             .map(heading -> "\"" + heading.text() + "\"")
             .collect(Collectors.joining(", "));
-    return "no table with the headings of a bid was found. The nearest is in row %d of sheet \"%s\": %s%s. "
+    return "no table with the headings of a bid was found. The nearest is in row %s of sheet \"%s\": %s%s. "
             .formatted(
                 best.block().headingRow() + 1,
                 bestSheet,

@@ -58,6 +58,11 @@ public final class NumberFormats {
     return code == null ? GENERAL : code;
   }
 
+  /** How many styles the workbook has. */
+  public int styles() {
+    return byStyle.size();
+  }
+
   /** The format code such as 0.00; General for a style that the workbook does not have. */
   public String code(int style) {
     return format(style).code();

@@ -80,7 +80,7 @@ final class ListsSheet {
       String names = Texts.sheet(table.title()) + "!$A$2:$A$" + (TableSheet.ROWS + 1);
       for (int i = 1; i <= TableSheet.ROWS; i++) {
         // counted within a range, so that rows may come and go; without the sheet there is none
-        String name = "INDEX(%s,%d)".formatted(names, i);
+        String name = "INDEX(%s,%s)".formatted(names, i);
         String formula = "IFERROR(IF(%s=\"\",\"\",%s),\"\")".formatted(name, name);
         XSSFCell cell = cell(at++, column);
         cell.setCellFormula(formula);

@@ -51,7 +51,7 @@ class JsonRunTest {
     public void refused(Path input, String sentence) {}
 
     @Override
-    public void fault(Path input, RuntimeException fault) {}
+    public void fault(Path input, Throwable fault) {}
   }
 
   @Test
@@ -166,7 +166,7 @@ class JsonRunTest {
     Path json = folder.resolve(name);
     Outputs outputs = new Outputs(folder, inputs);
     try (JsonRun run = begin(json, inputs, false)) {
-      new FillRun(new FillJob(DATE, "test", true), List.of(other, run)).fill(inputs, outputs);
+      new FillRun(new FillJob(DATE, "test", true)::fill, List.of(other, run)).fill(inputs, outputs);
       run.finish();
     }
     return json;

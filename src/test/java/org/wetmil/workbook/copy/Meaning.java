@@ -65,7 +65,7 @@ final class Meaning {
   }
 
   private static void formats(NumberFormats before, NumberFormats after, List<String> changes) {
-    for (int style = 0; style < 1000; style++) {
+    for (int style = 0; style < before.styles(); style++) {
       compare("format " + style, before.code(style), after.code(style), changes);
     }
   }

@@ -3,6 +3,7 @@ package org.wetmil.workbook.copy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.abort;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -79,8 +80,30 @@ class OutputFileTest {
   }
 
   @Test
-  void aMissingFolderIsSaid() {
-    assertRefused(folder.resolve("none/out.xlsx"), false, "folder is not there");
+  void aMissingFolderIsMade() {
+    copy(folder.resolve("none/yet/out.xlsx"), false);
+
+    assertThat(folder.resolve("none/yet/out.xlsx")).isRegularFile();
+  }
+
+  @Test
+  void aFolderThatCannotBeMadeIsSaid() {
+    assertRefused(input.resolve("out.xlsx"), false, "a file, not a folder");
+    assertRefused(input.resolve("deeper/out.xlsx"), false, "cannot be made");
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenIsSaid() throws IOException {
+    Path closed = Files.createDirectory(folder.resolve("closed"));
+    assumeTrue(closed.toFile().setWritable(false), "this system locks no folders");
+    assumeFalse(Files.isWritable(closed), "root may write to any folder");
+
+    assertRefused(closed.resolve("out.xlsx"), false, "cannot be written");
+  }
+
+  @Test
+  void aNameThatIsTooLongIsSaidBeforeAnythingIsDone() {
+    assertRefused(folder.resolve("é".repeat(126) + ".xlsx"), false, "257 bytes");
   }
 
   @Test
