@@ -26,7 +26,9 @@ public final class Checks {
               PumpChecks.ALL,
               PaintChecks.ALL,
               SafetyChecks.ALL,
-              RefillChecks.ALL)
+              RefillChecks.ALL,
+              LedgerChecks.ALL,
+              UseChecks.ALL)
           .flatMap(List::stream)
           .toList();
 
@@ -67,6 +69,17 @@ public final class Checks {
         Comparator.comparingInt((Finding f) -> sheets.getOrDefault(f.spot().sheet(), sheets.size()))
             .thenComparingInt(f -> f.spot().row())
             .thenComparingInt(f -> PLACES.get(f.check())));
+    return List.copyOf(findings);
+  }
+
+  /** What all checks find in ledgers and in what came of comparing them with bids. */
+  public static List<Finding> run(ReconciledBooks books) {
+    List<Finding> findings = new ArrayList<>();
+    for (Check check : ALL) {
+      if (check.rule() instanceof Rule.OfBooks rule) {
+        rule.look().apply(books).map(check::finding).forEach(findings::add);
+      }
+    }
     return List.copyOf(findings);
   }
 

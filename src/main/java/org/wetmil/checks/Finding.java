@@ -5,8 +5,8 @@ package org.wetmil.checks;
  *
  * @param check id of the check that found it
  * @param spot where it is
- * @param room the room as written; empty when it is about no line
- * @param surface the surface as written; empty when it is about no line
+ * @param room the room as written, or the job of a ledger line; empty when it is about none
+ * @param surface the surface as written, or the coating of a ledger line; empty as above
  * @param measured what was found, with its unit; a cell's raw text is in quotes
  * @param limit what would have been right, with its unit
  * @param message one sentence for the estimator

@@ -28,8 +28,9 @@ import picocli.CommandLine.TypeConversionException;
     subcommands = {
       FillCommand.class,
       StartCommand.class,
-      TemplateCommand.class,
-      ChecksCommand.class
+      ReconcileCommand.class,
+      ChecksCommand.class,
+      TemplateCommand.class
     },
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {

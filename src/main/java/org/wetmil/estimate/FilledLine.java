@@ -49,7 +49,7 @@ public record FilledLine(
 
   /** Whether the line counts in the totals. */
   public boolean isCounted() {
-    return isFilled() && work.isIncluded();
+    return isFilled() && figures.get(FilledColumn.COUNTED).number() > 0;
   }
 
   /** A filled figure in the kept unit of its column; NaN when there is none. */

@@ -54,6 +54,20 @@ public record Work(
             : TipCode.read(tip.raw()));
   }
 
+  /** The same line done with another coating. */
+  public Work with(Coating coating) {
+    return new Work(
+        line,
+        new Lookup.Found<>(coating, false),
+        surfaceFound,
+        conditionFound,
+        textureFound,
+        texture,
+        sprayerFound,
+        shapeFound,
+        tipRead);
+  }
+
   /** Null when the line names none that is known. */
   public Coating coating() {
     return coatingFound.orNull();

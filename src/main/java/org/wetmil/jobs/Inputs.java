@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
 import org.wetmil.workbook.opc.FileName;
 
@@ -82,20 +83,34 @@ public final class Inputs {
 
   private void addFolder(Path folder) {
     fromFolder = true;
-    try (Stream<Path> entries = Files.list(folder)) {
-      List<Path> spreadsheets =
-          entries
-              .filter(file -> !isHidden(file) && Files.isRegularFile(file))
-              .filter(file -> TAKEN.contains(ending(file)) || OTHER.contains(ending(file)))
-              .sorted(Comparator.comparing(FileName::of))
-              .toList();
+    try {
+      List<Path> spreadsheets = listed(folder);
       spreadsheets.forEach(this::take);
-      if (spreadsheets.stream().noneMatch(file -> TAKEN.contains(ending(file)))) {
+      if (spreadsheets.stream().noneMatch(Inputs::isWorkbook)) {
         refuse(folder, "no workbook (.xlsx, .xlsm, .xltx or .xltm) is in this folder.");
       }
-    } catch (IOException | UncheckedIOException e) {
-      refuse(folder, "the folder cannot be read; check its permissions.");
+    } catch (WorkbookException e) {
+      refused.add(new Refused(folder, e.getMessage()));
     }
+  }
+
+  /** The spreadsheets directly in a folder, by name; hidden ones and lock files left out. */
+  static List<Path> listed(Path folder) {
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries
+          .filter(file -> !isHidden(file) && Files.isRegularFile(file))
+          .filter(file -> isWorkbook(file) || OTHER.contains(ending(file)))
+          .sorted(Comparator.comparing(FileName::of))
+          .toList();
+    } catch (IOException | UncheckedIOException e) {
+      throw new WorkbookException.Unreadable(
+          folder, "the folder cannot be read; check its permissions.", e);
+    }
+  }
+
+  /** Whether a file is a workbook by the ending of its name. */
+  static boolean isWorkbook(Path file) {
+    return TAKEN.contains(ending(file));
   }
 
   private void refuse(Path folder, String why) {
@@ -105,6 +120,8 @@ public final class Inputs {
   private void take(Path file) {
     if (OTHER.contains(ending(file))) {
       passedOver.add(new PassedOver(file, "save it as .xlsx in a spreadsheet program first"));
+    } else if (FilledMark.isReconciled(file)) {
+      passedOver.add(new PassedOver(file, "it compares purchases with bids"));
     } else if (isBesideItsSource(file)) {
       passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
     } else {

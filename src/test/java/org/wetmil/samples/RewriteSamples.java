@@ -32,5 +32,6 @@ public final class RewriteSamples {
       changes.stream().limit(SHOWN).forEach(change -> System.out.println("  " + change));
       sample.fill(sample.twin());
     }
+    ReconciledMonth.write(ReconciledMonth.TWIN);
   }
 }

@@ -25,7 +25,7 @@ public final class NewWorkbook {
   }
 
   /**
-   * The same for a workbook that was made of others.
+   * The same for a workbook that was made from other files.
    *
    * @param inputs files that must stay as they are
    */

@@ -19,6 +19,11 @@ public final class FilledMark {
     return property(file, Marks.SOURCE);
   }
 
+  /** Whether the workbook compares purchases with bids, and so is no bid itself. */
+  public static boolean isReconciled(Path file) {
+    return property(file, Marks.RECONCILED).isPresent();
+  }
+
   private static Optional<String> property(Path file, String name) {
     try (PackageReader reader = PackageReader.open(file)) {
       return reader.customProperties().stream()

@@ -4,7 +4,7 @@ package org.wetmil.workbook.fill;
  * Heights of rows with wrapped text, estimated from its length: not every program fits rows to
  * their text by itself.
  */
-final class Heights {
+public final class Heights {
   /** A line of the usual font of 11 points. */
   private static final double LINE_PT = 15;
 
@@ -20,7 +20,7 @@ final class Heights {
   private Heights() {}
 
   /** Lines that a text takes in a column so many characters wide. */
-  static int lines(String text, int width) {
+  public static int lines(String text, int width) {
     int lines = 0;
     for (String part : text.split("\n", -1)) {
       lines += Math.max(1, (int) Math.ceil(part.length() / (width * LETTERS_PER_DIGIT)));
@@ -38,7 +38,7 @@ final class Heights {
     return Math.min(MOST_PT, lines(text, fitting) * fontPt * LINE_PT / 11 + 3);
   }
 
-  static double points(int lines) {
+  public static double points(int lines) {
     return Math.min(MOST_PT, lines * LINE_PT);
   }
 }

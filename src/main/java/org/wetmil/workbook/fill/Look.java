@@ -71,7 +71,7 @@ public final class Look {
   }
 
   /** The heading of a table on a page, which may run over several cells. */
-  XSSFCellStyle band(boolean right) {
+  public XSSFCellStyle band(boolean right) {
     return style(
         "band " + right,
         style -> {
@@ -165,7 +165,7 @@ public final class Look {
   }
 
   /** A share as a percentage. */
-  XSSFCellStyle percent() {
+  public XSSFCellStyle percent() {
     return style(
         "percent",
         style -> {
@@ -236,12 +236,22 @@ public final class Look {
         });
   }
 
+  /** Words to be read while standing. */
+  XSSFCellStyle medium(boolean bold) {
+    return style(
+        "medium " + bold,
+        style -> {
+          style.setFont(font(bold, 2, null));
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
   /** A sentence with a line above and below. */
   XSSFCellStyle boxed() {
     return style(
         "boxed",
         style -> {
-          style.setFont(font(false, 3, null));
+          style.setFont(font(false, 2, null));
           style.setWrapText(true);
           style.setVerticalAlignment(VerticalAlignment.CENTER);
           style.setBorderTop(BorderStyle.THIN);
@@ -280,7 +290,7 @@ public final class Look {
   }
 
   /** A number that stands out, as a total does. */
-  XSSFCellStyle strongNumber(int decimals) {
+  public XSSFCellStyle strongNumber(int decimals) {
     return style(
         "strong number " + decimals,
         style -> {
@@ -310,6 +320,41 @@ public final class Look {
     return style(
         "at left",
         style -> {
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A number of which nothing is shown as a dash, so that the others stand out. */
+  public XSSFCellStyle sparse(int decimals) {
+    return style(
+        "sparse " + decimals,
+        style -> {
+          String code = "#,##0" + (decimals == 0 ? "" : "." + "0".repeat(decimals));
+          style.setDataFormat(workbook.createDataFormat().getFormat(code + ";-" + code + ";\"–\""));
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          style.setAlignment(HorizontalAlignment.RIGHT);
+        });
+  }
+
+  /** Words that stand to the right of a number. */
+  public XSSFCellStyle apart(boolean wrap) {
+    return style(
+        "apart " + wrap,
+        style -> {
+          style.setWrapText(wrap);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setIndention((short) 1);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A day, written so that every country reads it alike. */
+  public XSSFCellStyle date() {
+    return style(
+        "date",
+        style -> {
+          style.setDataFormat(workbook.createDataFormat().getFormat("yyyy-mm-dd"));
           style.setAlignment(HorizontalAlignment.LEFT);
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });
@@ -378,7 +423,8 @@ public final class Look {
     style.setRightBorderColor(line);
   }
 
+  /** A colour with the opacity that the schema asks for. */
   private static byte[] rgb(int red, int green, int blue) {
-    return new byte[] {(byte) red, (byte) green, (byte) blue};
+    return new byte[] {(byte) 0xFF, (byte) red, (byte) green, (byte) blue};
   }
 }

@@ -21,6 +21,9 @@ public final class Marks {
   /** The custom document property that names the file it was filled from. */
   public static final String SOURCE = "Wetmil source";
 
+  /** The custom document property of a workbook that compares purchases with bids. */
+  public static final String RECONCILED = "Wetmil reconciled";
+
   /** Begins every workbook name of ours. */
   public static final String PREFIX = "wm_";
 
@@ -37,7 +40,7 @@ public final class Marks {
     property(workbook, SOURCE, stamp.inputName());
   }
 
-  private static void property(XSSFWorkbook workbook, String name, String value) {
+  public static void property(XSSFWorkbook workbook, String name, String value) {
     var properties = workbook.getProperties().getCustomProperties();
     if (properties.contains(name)) {
       properties.getProperty(name).setLpwstr(value);
@@ -46,7 +49,7 @@ public final class Marks {
     }
   }
 
-  static void sheet(XSSFSheet sheet, String word) {
+  public static void sheet(XSSFSheet sheet, String word) {
     XSSFName name = sheet.getWorkbook().createName();
     name.setNameName(SHEET + word);
     name.setRefersToFormula(Texts.sheet(sheet.getSheetName()) + "!$A$1");
@@ -106,7 +109,7 @@ public final class Marks {
           }
         });
     for (Name name : List.copyOf(workbook.getAllNames())) {
-      if (name.getNameName().startsWith(PREFIX)) {
+      if (name.getNameName().toLowerCase(Locale.ROOT).startsWith(PREFIX)) {
         workbook.removeName(name);
       }
     }

@@ -1,5 +1,6 @@
 package org.wetmil.workbook.fill;
 
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -23,6 +24,15 @@ public final class Pages {
     fit(sheet, columns, rows);
   }
 
+  /** For pages that are full to the edge. */
+  static void narrowMargins(XSSFSheet sheet) {
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
+    sheet.setMargin(PageMargin.TOP, 0.4);
+    sheet.setMargin(PageMargin.BOTTOM, 0.6);
+    sheet.setMargin(PageMargin.FOOTER, 0.3);
+  }
+
   private static void fit(XSSFSheet sheet, int columns, int rows) {
     sheet.setFitToPage(true);
     PrintSetup print = sheet.getPrintSetup();
@@ -38,7 +48,7 @@ public final class Pages {
   }
 
   /** Gives the rest of a row the style of its first cell, so that its line runs across. */
-  static void underline(XSSFRow row, int columns, XSSFCellStyle style) {
+  public static void underline(XSSFRow row, int columns, XSSFCellStyle style) {
     for (int i = 0; i < columns; i++) {
       XSSFCell cell = row.getCell(i) == null ? row.createCell(i) : row.getCell(i);
       cell.setCellStyle(style);

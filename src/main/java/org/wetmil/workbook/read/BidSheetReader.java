@@ -9,6 +9,7 @@ import java.util.Set;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.Unit;
@@ -43,10 +44,11 @@ final class BidSheetReader {
 
   Result read(List<BidTable> tables, Optional<UnitSystem> settings, Set<Integer> ourColumns) {
     SheetUnits units = SheetUnits.of(grid, tables, settings, remarks);
+    int shown = FilledColumn.shown(catalogue).size();
     for (BidTable table : tables) {
       List<Integer> lineRows = readTable(table, units);
       int last = lastRow(table, lineRows);
-      int free = FreeColumns.first(grid, table, tables, last, ourColumns, remarks);
+      int free = FreeColumns.first(grid, table, tables, last, shown, ourColumns, remarks);
       layouts.add(layout(table, last, lineRows, free));
     }
     remarkHidden();

@@ -104,7 +104,13 @@ public final class EarlierColumns {
             words.put(column.column(), cell.text().strip());
           }
         });
-    return new EarlierCells(numbers, words, kept);
+    return new EarlierCells(numbers, words, kept && isMarked(found));
+  }
+
+  /** Below what the earlier fill wrote there was no formula of ours to type over. */
+  private static boolean isMarked(Map<Column, RawCell> found) {
+    return found.entrySet().stream()
+        .allMatch(each -> each.getValue().row() <= each.getKey().range().lastRow());
   }
 
   /** Of tables above one another, the one whose headings stand nearest above. */

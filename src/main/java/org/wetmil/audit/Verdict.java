@@ -1,0 +1,192 @@
+package org.wetmil.audit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.wetmil.audit.change.Suggestion;
+import org.wetmil.audit.model.JudgedEffect;
+import org.wetmil.audit.model.Proof;
+import org.wetmil.audit.past.Measure;
+import org.wetmil.audit.past.PastBid;
+import org.wetmil.audit.ratio.Concentration;
+import org.wetmil.audit.ratio.GroupRatio;
+import org.wetmil.audit.stats.Trend;
+import org.wetmil.quantity.UnitSystem;
+
+/**
+ * The one page, in sentences that need no statistics.
+ *
+ * @param bids how many bids there were
+ * @param right whether they were right, measure by measure
+ * @param causes the three largest, as figures
+ * @param reasons the same, as sentences
+ * @param change what to change
+ * @param helped whether it would have helped, measure by measure
+ */
+public record Verdict(
+    String bids,
+    List<String> right,
+    List<Cause> causes,
+    List<String> reasons,
+    List<String> change,
+    List<String> helped) {
+  private static final int MOST_CAUSES = 3;
+
+  /** Least slope that is said: 2 % for a job of twice the size (house rule). */
+  private static final double WORTH_SAYING = 0.03;
+
+  static Verdict of(
+      List<PastBid> bids,
+      List<MeasureAudit> measures,
+      List<Suggestion> suggestions,
+      UnitSystem system) {
+    List<Cause> causes =
+        measures.stream()
+            .flatMap(audit -> Causes.of(audit).stream())
+            .sorted(Comparator.comparingDouble(cause -> -Math.abs(cause.weight())))
+            .limit(MOST_CAUSES)
+            .toList();
+    return new Verdict(
+        bids(bids, measures),
+        measures.stream().flatMap(audit -> right(audit).stream()).toList(),
+        causes,
+        reasons(causes),
+        new Changes(suggestions, system).sentences(),
+        measures.stream().flatMap(audit -> helped(audit, system).stream()).toList());
+  }
+
+  private static String bids(List<PastBid> bids, List<MeasureAudit> measures) {
+    long told =
+        bids.stream()
+            .filter(
+                bid ->
+                    measures.stream()
+                        .anyMatch(
+                            audit -> audit.ratios().jobs().stream().anyMatch(j -> j.bid() == bid)))
+            .count();
+    long silent = bids.size() - told;
+    return Words.count(told, "bid says", "bids say")
+        + " how the job came out"
+        + (silent == 0
+            ? "."
+            : "; "
+                + Words.count(silent, "more does", "more do")
+                + " not and only "
+                + (silent == 1 ? "has its" : "have their")
+                + " setups looked at.");
+  }
+
+  private static List<String> right(MeasureAudit audit) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(common(audit));
+    String word = audit.measure().word();
+    Trend trend = audit.ratios().trend();
+    if (trend.chance() <= JudgedEffect.ALARM) {
+      sentences.add(
+          Words.capital(word)
+              + " drifts: each year it comes out about "
+              + Words.over(Math.exp(trend.slope()))
+              + " the year before.");
+    }
+    audit
+        .sizeBeyondCauses()
+        .filter(size -> size.slopeInterval().excludes(1))
+        .filter(size -> Math.abs(size.slope() - 1) >= WORTH_SAYING)
+        .map(size -> size.slope() < 1 ? "Small" : "Large")
+        .map(jobs -> jobs + " jobs run over more in " + word + " than their work explains.")
+        .ifPresent(sentences::add);
+    return sentences;
+  }
+
+  private static String common(MeasureAudit audit) {
+    GroupRatio all = audit.ratios().all();
+    String subject = Words.capital(audit.measure().word());
+    String bids = " in " + Words.count(all.jobs(), "bid", "bids");
+    String likely = Words.likely(all.likely());
+    if (all.likely().excludes(1)) {
+      String where = Concentration.of(audit.observations(), null).map(Words::where).orElse("");
+      return subject + " ran " + Words.over(all.ratio()) + bids + " (" + likely + ")" + where + ".";
+    }
+    String luck = all.likely().isKnown() ? "no more than luck explains; " : "";
+    return subject + " came out " + Words.over(all.ratio()) + bids + " (" + luck + likely + ").";
+  }
+
+  private static List<String> reasons(List<Cause> causes) {
+    if (causes.isEmpty()) {
+      return List.of("No coating, surface, crew or year stands out by more than luck explains.");
+    }
+    return causes.stream().map(Verdict::reason).toList();
+  }
+
+  private static String reason(Cause cause) {
+    String group =
+        cause.by() == null
+            ? "All bids"
+            : switch (cause.by()) {
+              case CREW, CREW_AT_HEIGHT -> "Crew " + cause.group();
+              case YEAR -> "Bids of " + cause.group();
+              default -> Words.capital(cause.group());
+            };
+    String partner =
+        cause.partner().isEmpty()
+            ? ""
+            : " (never apart from " + cause.partner() + ", so it may be either)";
+    return group
+        + partner
+        + ": "
+        + cause.measure().word()
+        + " ran "
+        + Words.over(cause.ratio())
+        + " in "
+        + Words.count(cause.jobs(), "bid", "bids")
+        + " ("
+        + Words.likely(cause.likely())
+        + ")"
+        + cause.where().map(Words::where).orElse("")
+        + ".";
+  }
+
+  private static List<String> helped(MeasureAudit audit, UnitSystem system) {
+    Measure measure = audit.measure();
+    Optional<Proof> offered = audit.offered();
+    if (offered.isEmpty()) {
+      String why =
+          audit.ratios().jobs().size() < Proof.FEWEST
+              ? "there are too few bids to prove a change on."
+              : "no change would have brought the bids nearer.";
+      return List.of("Do not change anything yet for " + measure.word() + ": " + why);
+    }
+    Proof proof = offered.get();
+    List<Proof.Forecast> last = proof.last(5);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        "Each bid made again with what only the others say: the usual miss in "
+            + measure.word()
+            + " falls from "
+            + Words.miss(proof.before())
+            + " to "
+            + Words.miss(proof.after())
+            + ", and "
+            + proof.closer()
+            + " of "
+            + proof.bids().size()
+            + " bids come nearer.");
+    sentences.add(
+        "The last "
+            + Words.count(last.size(), "bid", "bids")
+            + " planned "
+            + Words.amount(measure, sum(last, Proof.Forecast::estimated), system)
+            + "; the change plans "
+            + Words.amount(measure, sum(last, Proof.Forecast::forecast), system)
+            + "; it took "
+            + Words.amount(measure, sum(last, Proof.Forecast::actual), system)
+            + ".");
+    return sentences;
+  }
+
+  private static double sum(List<Proof.Forecast> last, ToDoubleFunction<Proof.Forecast> figure) {
+    return last.stream().mapToDouble(figure).sum();
+  }
+}

@@ -1,0 +1,2 @@
+/** What to write into the tables of the next bid. */
+package org.wetmil.audit.change;

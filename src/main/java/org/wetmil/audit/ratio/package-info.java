@@ -1,0 +1,2 @@
+/** Outcome over estimate, bid by bid and group by group. */
+package org.wetmil.audit.ratio;

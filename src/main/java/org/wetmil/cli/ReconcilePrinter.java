@@ -1,0 +1,85 @@
+package org.wetmil.cli;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.wetmil.checks.Finding;
+import org.wetmil.checks.Severity;
+import org.wetmil.jobs.ReconcileReport;
+import org.wetmil.reconcile.Place;
+import picocli.CommandLine;
+
+/** Prints what came of comparing purchases with bids, and says how the run ended. */
+final class ReconcilePrinter {
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final boolean quiet;
+  private final Severity failOn;
+
+  /**
+   * @param failOn least severity that fails a run; null when findings do not
+   */
+  ReconcilePrinter(CommandLine commandLine, boolean quiet, Severity failOn) {
+    this.out = commandLine.getOut();
+    this.err = commandLine.getErr();
+    this.quiet = quiet;
+    this.failOn = failOn;
+  }
+
+  /** Prints a report; gives the exit code. */
+  int print(ReconcileReport report) {
+    report.refusals().forEach(err::println);
+    err.flush();
+    if (!quiet) {
+      report.notices().forEach(out::println);
+      report.findings().forEach(this::finding);
+    }
+    if (report.isWritten()) {
+      out.println(closing(report));
+    }
+    out.flush();
+    if (!report.refusals().isEmpty()) {
+      return ExitCode.UNUSABLE;
+    }
+    boolean fails =
+        failOn != null
+            && report.findings().stream()
+                .anyMatch(finding -> finding.severity().compareTo(failOn) >= 0);
+    return fails ? ExitCode.FINDINGS : ExitCode.DONE;
+  }
+
+  private void finding(Finding finding) {
+    String file = finding.spot().sheet();
+    String line = finding.spot().row() > 0 ? ":" + finding.spot().row() : "";
+    out.printf(
+        Locale.ROOT,
+        "%s%s: %s: %s%n",
+        file.isEmpty() ? "" : file + line + ": ",
+        finding.severity().name().toLowerCase(Locale.ROOT),
+        finding.check(),
+        finding.message());
+  }
+
+  private static String closing(ReconcileReport report) {
+    String findings =
+        Stream.of(Severity.STOP, Severity.WARNING, Severity.NOTE)
+            .map(severity -> count(report, severity))
+            .collect(Collectors.joining(", "));
+    return String.format(
+        Locale.ROOT,
+        "%s: %d lines read, %d matched, %d unmatched, %d outside the period, %d left out; %s",
+        report.output(),
+        report.result().read().lines(),
+        report.lines(Place.MATCHED),
+        report.lines(Place.UNMATCHED),
+        report.lines(Place.OUTSIDE),
+        report.lines(Place.LEFT_OUT),
+        findings);
+  }
+
+  private static String count(ReconcileReport report, Severity severity) {
+    int count = report.counts().getOrDefault(severity, 0);
+    return count + " " + severity.name().toLowerCase(Locale.ROOT) + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,164 @@
+package org.wetmil.workbook.reconcile;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.quantity.UnitSystem;
+import org.wetmil.reconcile.ReconcileSettings;
+import org.wetmil.workbook.fill.Heights;
+import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Pages;
+import org.wetmil.workbook.fill.Rows;
+
+/** The page that says what the figures rest on. */
+final class ReconcileBasis {
+  private static final int[] WIDTHS = {34, 60, 16, 70};
+
+  private final XSSFSheet sheet;
+  private final Look look;
+  private final Books books;
+  private final Rows rows;
+
+  ReconcileBasis(XSSFSheet sheet, Look look, Books books) {
+    this.sheet = sheet;
+    this.look = look;
+    this.books = books;
+    this.rows = new Rows(sheet);
+  }
+
+  void write(ReconcileStamp stamp) {
+    rows.row().text("Basis of these figures", look.title());
+    rows.gap();
+    fact("Reconciled on", stamp.date().toString());
+    fact("Reconciled by", "Wetmil " + stamp.version());
+    fact("Units", books.system() == UnitSystem.US ? "US" : "metric");
+    rows.gap();
+    inputs(stamp);
+    settings();
+    formulas();
+    for (int i = 0; i < WIDTHS.length; i++) {
+      sheet.setColumnWidth(i, WIDTHS[i] * 256);
+    }
+    Pages.landscape(sheet, WIDTHS.length, rows.number());
+  }
+
+  private void inputs(ReconcileStamp stamp) {
+    block("Files read");
+    rows.row()
+        .text("File", look.heading())
+        .text("What it is", look.heading())
+        .text("", look.heading())
+        .text("SHA-256", look.heading());
+    for (ReconcileStamp.Input input : stamp.inputs()) {
+      rows.row()
+          .text(input.file(), look.text(false))
+          .text(input.what(), look.text(true))
+          .text("", null)
+          .text(input.sha256(), look.text(false));
+      height(input.what());
+    }
+    rows.gap();
+  }
+
+  private void settings() {
+    ReconcileSettings settings = books.result().settings();
+    block("Settings and starting values");
+    rows.row()
+        .text("Setting", look.heading())
+        .text("Meaning", look.heading())
+        .text("Value", look.heading())
+        .text("Rests on", look.heading());
+    setting(
+        "Tolerance, share of the bid",
+        "a difference is flagged past this and past the next",
+        settings.toleranceShare() * 100 + " %",
+        "house");
+    setting(
+        "Tolerance, containers",
+        "smallest containers of the coating on the job",
+        Double.toString(settings.toleranceContainers()),
+        "house");
+    setting(
+        "Duplicate lines",
+        "same kind, date, item, quantity, amount and document; both stay on Ledger",
+        settings.dropDuplicates() ? "drop" : "count",
+        "house");
+    setting(
+        "From",
+        "first day, itself counted",
+        settings.from() == null ? "no limit" : settings.from().toString(),
+        "as asked for");
+    setting(
+        "To",
+        "last day, itself counted",
+        settings.to() == null ? "no limit" : settings.to().toString(),
+        "as asked for");
+    setting(
+        "Price far from the others",
+        "times or parts of the usual price of an item from which a unit mistake is likely",
+        "3",
+        "house");
+    setting(
+        "A coat more or less",
+        "how near to whole coats the difference must be for that cause to be named",
+        "0.2 coats",
+        "house");
+    setting(
+        "US gallon",
+        "231 cubic inches; a quart is a quarter, a pint an eighth of it; 3.785411784 L",
+        "231 in³",
+        "published: NIST Handbook 44, Appendix C (exact)");
+    rows.gap();
+  }
+
+  private void formulas() {
+    block("How it is computed");
+    for (String sentence :
+        List.of(
+            "Used = opening stock + bought + moved in - returned - moved out - left over - waste.",
+            "Variance by price = used x (price paid - price bid); by quantity = (used - bid) x price"
+                + " bid; together used at the price paid less bid at the price bid (the identity of"
+                + " standard costing in textbooks; common practice). Each product is rounded to the"
+                + " cent once.",
+            "Price paid = amount by volume of the purchases that state both, on the job or else on"
+                + " any job. Where the bid states no price the bid is valued at the price paid.",
+            "Loss, spread and film that explain the use each take the rest as bid: from paint alone"
+                + " they cannot be told apart. A loss below 0 cannot be: film is thin, area short"
+                + " or a purchase missing.",
+            "Every ledger line stands on Ledger once. A line counts where Coating is filled: write"
+                + " job, coating and volume into a line there and the figures follow; State and"
+                + " Unmatched keep what was found by this run.",
+            "Titles, repeated headings, blank and totals lines are no ledger lines; they are counted"
+                + " with the files above.")) {
+      rows.row().text(sentence, look.text(true));
+      int row = rows.number() - 1;
+      sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
+      int lines = Heights.lines(sentence, IntStream.of(WIDTHS).sum());
+      rows.current().setHeightInPoints((float) Heights.points(lines));
+    }
+  }
+
+  private void setting(String name, String meaning, String value, String restsOn) {
+    rows.row()
+        .text(name, look.text(false))
+        .text(meaning, look.text(true))
+        .text(value, look.text(false))
+        .text(restsOn, look.text(false));
+    height(meaning);
+  }
+
+  private void height(String text) {
+    int lines = Heights.lines(text, WIDTHS[1]);
+    rows.current().setHeightInPoints((float) Heights.points(lines));
+  }
+
+  private void fact(String label, String value) {
+    rows.row().text(label, look.strong()).text(value, look.text(false));
+  }
+
+  private void block(String title) {
+    rows.row().text(title, look.block());
+    Pages.underline(rows.current(), WIDTHS.length, look.block());
+  }
+}

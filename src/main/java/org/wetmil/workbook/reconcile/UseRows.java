@@ -1,0 +1,30 @@
+package org.wetmil.workbook.reconcile;
+
+import org.apache.poi.ss.util.CellReference;
+import org.wetmil.workbook.fill.Texts;
+
+/**
+ * Where the rows of coatings stand on the page, for formulas of other sheets.
+ *
+ * @param paintFirst first row of paint, from 1
+ * @param costFirst first row of cost, from 1; 0 without that block
+ * @param count how many rows each block has
+ */
+record UseRows(int paintFirst, int costFirst, int count) {
+
+  String paint(int column) {
+    return range(paintFirst, column);
+  }
+
+  String cost(int column) {
+    return range(costFirst, column);
+  }
+
+  private String range(int first, int column) {
+    return Texts.sheet(ReconcilePage.NAME)
+        + "!"
+        + new CellReference(first - 1, column, true, true).formatAsString()
+        + ":"
+        + new CellReference(first + count - 2, column, true, true).formatAsString();
+  }
+}

@@ -1,0 +1,2 @@
+/** The workbook that compares purchases with bids. */
+package org.wetmil.workbook.reconcile;
