@@ -75,7 +75,12 @@ public enum Setting {
   CONTRACTOR("Contractor"),
   CUSTOMER("Customer"),
   EXCLUSIONS("Exclusions"),
-  BID_NOTES("Bid notes");
+  BID_NOTES("Bid notes"),
+  DATE_DONE("Date done"),
+  CREW_NAME("Crew name"),
+  ESTIMATOR("Estimator"),
+  ACTUAL_PAINT("Actual paint"),
+  ACTUAL_HOURS("Actual hours");
 
   private final String title;
 

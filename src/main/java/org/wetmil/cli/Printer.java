@@ -69,7 +69,7 @@ final class Printer implements FillListener {
   }
 
   /** A line whatever it says: names of files and sheets may hold line breaks and escape codes. */
-  private static void line(PrintWriter to, String text) {
+  static void line(PrintWriter to, String text) {
     to.println(CONTROLS.matcher(text).replaceAll(" "));
   }
 

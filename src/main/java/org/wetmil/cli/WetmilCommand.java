@@ -29,6 +29,7 @@ import picocli.CommandLine.TypeConversionException;
       FillCommand.class,
       StartCommand.class,
       ReconcileCommand.class,
+      AuditCommand.class,
       ChecksCommand.class,
       TemplateCommand.class
     },

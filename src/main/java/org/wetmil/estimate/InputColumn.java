@@ -40,6 +40,10 @@ public enum InputColumn implements Place {
   MASK_EDGE("Mask edge", Quantity.LENGTH, "length of edge to tape and paper"),
   MASK_OPENINGS("Mask openings", Quantity.NUMBER, "openings to mask"),
   INCLUDE("Include", Quantity.TEXT, "no: filled, but left out of the totals"),
+  ACTUAL_PAINT(
+      "Actual paint", Quantity.VOLUME, "paint that the line took, once known: for the audit"),
+  ACTUAL_HOURS(
+      "Actual hours", Quantity.TIME, "person-hours that the line took, once known: for the audit"),
   NOTES("Notes", Quantity.TEXT, "yours; kept as it is");
 
   private final String heading;
@@ -94,7 +98,7 @@ public enum InputColumn implements Place {
   public boolean takes(double number) {
     return switch (this) {
       case LENGTH, WIDTH, HEIGHT, COUNT, AREA, GIRTH, SPECIFIED_FILM -> number > 0;
-      case OPENINGS, THINNER, MASK_EDGE, MASK_OPENINGS -> number >= 0;
+      case OPENINGS, THINNER, MASK_EDGE, MASK_OPENINGS, ACTUAL_PAINT, ACTUAL_HOURS -> number >= 0;
       default -> true;
     };
   }

@@ -25,6 +25,8 @@ public final class RewriteSamples {
       TemplateJob.write(TEMPLATES.resolve(TemplateJob.usualName(system)), system, true);
     }
     Path folder = Files.createTempDirectory("twins");
+    PastBids.write(folder);
+    PastBids.audit(PastBids.TWIN);
     for (Samples sample : Samples.values()) {
       sample.write(folder);
       List<String> changes = sample.changes(folder);

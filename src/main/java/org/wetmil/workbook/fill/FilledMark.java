@@ -24,6 +24,11 @@ public final class FilledMark {
     return property(file, Marks.RECONCILED).isPresent();
   }
 
+  /** Whether the workbook says what past bids came to, and so is no bid itself. */
+  public static boolean isAudited(Path file) {
+    return property(file, Marks.AUDITED).isPresent();
+  }
+
   private static Optional<String> property(Path file, String name) {
     try (PackageReader reader = PackageReader.open(file)) {
       return reader.customProperties().stream()

@@ -269,6 +269,16 @@ public final class Look {
         });
   }
 
+  /** Words that follow a number, set off from it. */
+  public XSSFCellStyle aside() {
+    return style(
+        "aside",
+        style -> {
+          style.setIndention((short) 1);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
   /** Words that stand out. */
   public XSSFCellStyle strong() {
     return style(

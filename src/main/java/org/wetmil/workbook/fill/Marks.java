@@ -24,6 +24,9 @@ public final class Marks {
   /** The custom document property of a workbook that compares purchases with bids. */
   public static final String RECONCILED = "Wetmil reconciled";
 
+  /** The custom document property of a workbook that says how past bids came out. */
+  public static final String AUDITED = "Wetmil audited";
+
   /** Begins every workbook name of ours. */
   public static final String PREFIX = "wm_";
 

@@ -46,7 +46,7 @@ final class BidSheetReader {
     SheetUnits units = SheetUnits.of(grid, tables, settings, remarks);
     int shown = FilledColumn.shown(catalogue).size();
     for (BidTable table : tables) {
-      List<Integer> lineRows = readTable(table, units);
+      List<Integer> lineRows = readTable(table, units, ourColumns);
       int last = lastRow(table, lineRows);
       int free = FreeColumns.first(grid, table, tables, last, shown, ourColumns, remarks);
       layouts.add(layout(table, last, lineRows, free));
@@ -65,11 +65,12 @@ final class BidSheetReader {
     return lineRows.isEmpty() ? table.firstRow() : lineRows.get(lineRows.size() - 1);
   }
 
-  private List<Integer> readTable(BidTable table, SheetUnits units) {
+  private List<Integer> readTable(BidTable table, SheetUnits units, Set<Integer> ourColumns) {
     Map<Integer, RowKind> kinds = new TableRows(grid, table, catalogue).sorted();
     TableRows.count(kinds).forEach((kind, count) -> rows.merge(kind, count, Integer::sum));
     List<Integer> lineRows = rowsOf(kinds, RowKind.LINE);
     remarkBelow(rowsOf(kinds, RowKind.BELOW), table);
+    new UnreadColumns(grid, table, lineRows, ourColumns).remark().ifPresent(remarks::add);
     LineReader reader = new LineReader(grid, table, units, catalogue, lineRows);
     lineRows.forEach(row -> lines.add(reader.read(row)));
     reader.columnUnits().forEach(columnUnits::putIfAbsent);

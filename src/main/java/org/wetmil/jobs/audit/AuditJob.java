@@ -1,0 +1,137 @@
+package org.wetmil.jobs.audit;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.wetmil.audit.Audit;
+import org.wetmil.audit.past.Measure;
+import org.wetmil.audit.past.PastBid;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.ledger.Actuals;
+import org.wetmil.ledger.UnusableLedgerException;
+import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.audit.AuditBook;
+import org.wetmil.workbook.audit.AuditFinding;
+import org.wetmil.workbook.audit.AuditStamp;
+import org.wetmil.workbook.audit.AuditWriter;
+import org.wetmil.workbook.audit.AuditedJob;
+import org.wetmil.workbook.audit.LeftOut;
+import org.wetmil.workbook.opc.FileName;
+
+/** Audits a folder of past bids: read, compare, write. */
+public final class AuditJob {
+  private final AuditOptions options;
+  private final AuditListener listener;
+
+  public AuditJob(AuditOptions options, AuditListener listener) {
+    this.options = options;
+    this.listener = listener;
+  }
+
+  /** A bid as read, or the reason why it could not be. */
+  private record Attempt(PastBook book, LeftOut failure) {}
+
+  /**
+   * Audits the bids directly in a folder into a new workbook.
+   *
+   * @throws WorkbookException when the folder or the list of actuals cannot be used, no bid can be
+   *     read, or the result cannot be written
+   */
+  public AuditReport audit(Path folder, Path output) {
+    Actuals actuals = actuals();
+    BidFolder found = BidFolder.of(folder);
+    List<Attempt> attempts = attempts(found.bids());
+    List<PastBook> books =
+        attempts.stream().filter(each -> each.book() != null).map(Attempt::book).toList();
+    List<LeftOut> leftOut = new ArrayList<>(found.leftOut());
+    attempts.stream().filter(a -> a.failure() != null).map(Attempt::failure).forEach(leftOut::add);
+    leftOut.sort(Comparator.comparing(LeftOut::readable).thenComparing(LeftOut::file));
+    if (books.isEmpty()) {
+      throw new WorkbookException.Unreadable(
+          folder,
+          leftOut.isEmpty()
+              ? "no bid workbook (.xlsx) is in this folder."
+              : "no bid in this folder can be read; " + leftOut.get(0).reason(),
+          null);
+    }
+    String actualsName = options.actuals() == null ? "" : FileName.of(options.actuals());
+    Outcomes outcomes = new Outcomes(actualsName, actuals, books);
+    List<PastBid> bids = outcomes.bids();
+    Audit audit = Audit.of(bids, Catalogue.builtIn(), options.paintTable(), options.system());
+    List<AuditFinding> findings = new ArrayList<>(outcomes.findings());
+    books.forEach(book -> Mistakes.of(book).forEach(findings::add));
+    List<AuditedJob> jobs =
+        IntStream.range(0, books.size()).mapToObj(i -> job(books.get(i), bids.get(i))).toList();
+    AuditStamp stamp =
+        new AuditStamp(FileName.of(folder), actualsName, options.date(), options.version());
+    AuditBook book = new AuditBook(audit, jobs, findings, leftOut, options.system(), stamp);
+    List<Path> inputs = new ArrayList<>(found.bids());
+    if (options.actuals() != null) {
+      inputs.add(options.actuals());
+    }
+    AuditWriter.write(book, inputs, output, options.overwrite());
+    return new AuditReport(bids.size(), findings.size(), leftOut, audit.verdict());
+  }
+
+  private Actuals actuals() {
+    Path file = options.actuals();
+    if (file == null) {
+      return Actuals.none();
+    }
+    try {
+      return Actuals.read(FileName.of(file), () -> Files.newInputStream(file));
+    } catch (UnusableLedgerException e) {
+      throw new WorkbookException.Unreadable(file, e.getMessage(), e);
+    } catch (IOException e) {
+      throw new WorkbookException.Unreadable(
+          file, Files.exists(file) ? "the file cannot be read." : "the file is not there.", e);
+    }
+  }
+
+  /** On all cores, in the order of the files. */
+  private List<Attempt> attempts(List<Path> files) {
+    AtomicInteger done = new AtomicInteger();
+    return files.parallelStream()
+        .map(
+            file -> {
+              Attempt attempt = attempt(file);
+              listener.read(done.incrementAndGet(), files.size());
+              return attempt;
+            })
+        .toList();
+  }
+
+  private Attempt attempt(Path file) {
+    try {
+      return new Attempt(PastBook.read(file, options.system()), null);
+    } catch (WorkbookException e) {
+      String reason = e.getMessage();
+      String path = file + ": ";
+      String bare = reason.startsWith(path) ? reason.substring(path.length()) : reason;
+      return new Attempt(null, new LeftOut(FileName.of(file), false, bare));
+    } catch (RuntimeException e) {
+      // a fault of the program on one bid must not cost the owner the other thousand
+      return new Attempt(
+          null,
+          new LeftOut(
+              FileName.of(file), false, "A fault of the program (" + e + "); please report it."));
+    }
+  }
+
+  private static AuditedJob job(PastBook book, PastBid bid) {
+    return new AuditedJob(
+        book.name(),
+        bid,
+        book.read(),
+        book.notFilled(),
+        book.estimated().get(Measure.PAINT),
+        book.estimated().get(Measure.HOURS),
+        book.price() == null ? null : book.price().beforeTax(),
+        book.price() == null ? null : book.price().direct());
+  }
+}

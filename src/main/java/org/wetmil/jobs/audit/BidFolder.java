@@ -1,0 +1,103 @@
+package org.wetmil.jobs.audit;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.audit.LeftOut;
+import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.opc.FileName;
+
+/**
+ * The bids of a folder, each once: where both a bid and its filled workbook are there, the filled
+ * one counts, since it says what was bid with.
+ *
+ * @param bids by name
+ * @param leftOut other spreadsheets, with the reason
+ */
+record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
+  private static final Set<String> READ = Set.of("xlsx", "xlsm", "xltx", "xltm");
+  private static final Set<String> OTHER = Set.of("xls", "xlsb", "ods");
+
+  static BidFolder of(Path folder) {
+    List<Path> files = spreadsheets(folder);
+    Map<String, Path> byName =
+        files.stream().collect(Collectors.toMap(FileName::of, Function.identity()));
+    Set<Path> sources = new HashSet<>();
+    List<LeftOut> leftOut = new ArrayList<>();
+    List<Path> bids = new ArrayList<>();
+    for (Path file : files) {
+      if (OTHER.contains(ending(file))) {
+        leftOut.add(
+            new LeftOut(
+                FileName.of(file),
+                false,
+                "This format is not read; open it in a spreadsheet program and save it as .xlsx."));
+      } else if (FilledMark.isAudited(file) || FilledMark.isReconciled(file)) {
+        leftOut.add(
+            new LeftOut(FileName.of(file), true, "This is a result of Wetmil and no bid."));
+      } else {
+        Optional<Path> source =
+            FilledMark.source(file).map(byName::get).filter(path -> !path.equals(file));
+        if (source.isPresent() && !sources.add(source.get())) {
+          leftOut.add(
+              new LeftOut(
+                  FileName.of(file),
+                  true,
+                  "Another workbook filled from " + FileName.of(source.get()) + " counts."));
+        } else {
+          bids.add(file);
+        }
+      }
+    }
+    bids.removeIf(sources::contains);
+    sources.stream()
+        .map(FileName::of)
+        .sorted()
+        .forEach(
+            name ->
+                leftOut.add(
+                    new LeftOut(name, true, "Its filled workbook is here too and counts once.")));
+    leftOut.sort(Comparator.comparing(LeftOut::file));
+    return new BidFolder(List.copyOf(bids), List.copyOf(leftOut));
+  }
+
+  private static List<Path> spreadsheets(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      throw new WorkbookException.Unreadable(
+          folder, "this is no folder; name the folder that holds the bids.", null);
+    }
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries
+          .filter(file -> !isHidden(file) && Files.isRegularFile(file))
+          .filter(file -> READ.contains(ending(file)) || OTHER.contains(ending(file)))
+          .sorted(Comparator.comparing(FileName::of))
+          .toList();
+    } catch (IOException | UncheckedIOException e) {
+      throw new WorkbookException.Unreadable(
+          folder, "the folder cannot be read; check its permissions.", e);
+    }
+  }
+
+  private static boolean isHidden(Path file) {
+    String name = FileName.of(file);
+    return name.startsWith("~$") || name.startsWith(".");
+  }
+
+  private static String ending(Path file) {
+    String name = FileName.of(file);
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  }
+}

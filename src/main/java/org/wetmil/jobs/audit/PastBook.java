@@ -1,0 +1,163 @@
+package org.wetmil.jobs.audit;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.wetmil.audit.past.Measure;
+import org.wetmil.audit.past.PastLine;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.checks.Checks;
+import org.wetmil.checks.Finding;
+import org.wetmil.estimate.Estimator;
+import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.price.Price;
+import org.wetmil.ledger.DateText;
+import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.opc.FileName;
+import org.wetmil.workbook.read.BidReader;
+
+/**
+ * What the audit keeps of one bid workbook, so that a thousand of them fit in memory.
+ *
+ * @param lines those that count in the totals
+ * @param taken by measure, what each line states it took; NaN where it states nothing
+ * @param whole by measure, what the settings state for the whole job; NaN when nothing
+ * @param estimated by measure, the whole bid with what only the job as a whole has
+ * @param coatings the coating's name by every name it has in the bid
+ * @param price null when it is not all stated
+ */
+record PastBook(
+    Path file,
+    String job,
+    List<PastLine> lines,
+    int read,
+    int notFilled,
+    Map<Measure, List<Double>> taken,
+    Map<Measure, Double> whole,
+    Map<Measure, Double> estimated,
+    Map<String, String> coatings,
+    LocalDate date,
+    String crew,
+    String estimator,
+    Price price) {
+
+  /** Reads and fills a workbook; throws as the reader does. */
+  static PastBook read(Path file, UnitSystem system) {
+    FilledBid filled = Estimator.fill(BidReader.read(file).bid());
+    return new Reader(file, filled, system).book();
+  }
+
+  String name() {
+    return FileName.of(file);
+  }
+
+  boolean statesLines(Measure measure) {
+    return taken.get(measure).stream().anyMatch(amount -> !Double.isNaN(amount));
+  }
+
+  /** Takes from a filled bid what is to be kept. */
+  private static final class Reader {
+    private final Path file;
+    private final FilledBid filled;
+    private final Catalogue catalogue;
+    private final HeightClass heights;
+    private final FilledJob job;
+    private final Map<List<Object>, Set<String>> fired = new HashMap<>();
+
+    Reader(Path file, FilledBid filled, UnitSystem system) {
+      this.file = file;
+      this.filled = filled;
+      this.catalogue = filled.bid().catalogue();
+      this.heights = new HeightClass(catalogue, system);
+      this.job = FilledJob.of(filled);
+      for (Finding finding : Checks.run(filled)) {
+        if (finding.spot().row() > 0) {
+          fired
+              .computeIfAbsent(
+                  List.of(finding.spot().sheet(), finding.spot().row()), any -> new TreeSet<>())
+              .add(finding.check());
+        }
+      }
+    }
+
+    PastBook book() {
+      List<FilledLine> counted =
+          filled.lines().filter(line -> line.work().isIncluded()).toList();
+      Map<Measure, List<Double>> taken =
+          Map.of(
+              Measure.PAINT, numbers(counted, InputColumn.ACTUAL_PAINT),
+              Measure.HOURS, numbers(counted, InputColumn.ACTUAL_HOURS));
+      Map<String, String> coatings = new HashMap<>();
+      for (FilledLine line : counted) {
+        String name = coating(line);
+        coatings.putIfAbsent(Names.key(line.line().text(InputColumn.COATING)), name);
+        coatings.putIfAbsent(Names.key(name), name);
+      }
+      double paint = job.paintGal();
+      double hours = job.hours().number(JobFigure.TOTAL);
+      // A line's own figure is for its own tasks; one for the job also covers what lines lack.
+      double morePaint = more(taken.get(Measure.PAINT), paint, FilledColumn.PAINT);
+      double moreHours = more(taken.get(Measure.HOURS), hours, FilledColumn.LABOUR);
+      return new PastBook(
+          file,
+          filled.bid().job(),
+          counted.stream().map(line -> line(line, morePaint, moreHours)).toList(),
+          (int) filled.lines().count(),
+          (int) filled.lines().filter(line -> !line.isFilled()).count(),
+          taken,
+          Map.of(
+              Measure.PAINT, catalogue.number(Setting.ACTUAL_PAINT),
+              Measure.HOURS, catalogue.number(Setting.ACTUAL_HOURS)),
+          Map.of(Measure.PAINT, paint, Measure.HOURS, hours),
+          coatings,
+          DateText.read(catalogue.text(Setting.DATE_DONE)).orElse(null),
+          catalogue.text(Setting.CREW_NAME),
+          catalogue.text(Setting.ESTIMATOR),
+          job.price().price().orElse(null));
+    }
+
+    private double more(List<Double> taken, double whole, FilledColumn column) {
+      double sum = filled.total(column);
+      boolean own = taken.stream().anyMatch(amount -> !Double.isNaN(amount));
+      return own || !(sum > 0) ? 1 : whole / sum;
+    }
+
+    private static List<Double> numbers(List<FilledLine> lines, InputColumn column) {
+      List<Double> numbers = new ArrayList<>();
+      lines.forEach(line -> numbers.add(line.line().number(column)));
+      return List.copyOf(numbers);
+    }
+
+    private PastLine line(FilledLine line, double morePaint, double moreHours) {
+      return new PastLine(
+          coating(line),
+          line.work().surface() == null
+              ? line.line().text(InputColumn.SURFACE)
+              : line.work().surface().name(),
+          heights.of(line.line().number(InputColumn.HEIGHT)),
+          line.isFilled() ? line.base(FilledColumn.PAINT) * morePaint : Double.NaN,
+          line.isFilled() ? line.base(FilledColumn.LABOUR) * moreHours : Double.NaN,
+          line.isFilled() ? line.base(FilledColumn.SPRAY) * moreHours : Double.NaN,
+          PastLine.Factors.NONE,
+          fired.getOrDefault(List.of(line.line().sheet(), line.line().row()), Set.of()));
+    }
+
+    private static String coating(FilledLine line) {
+      return line.work().coating() == null
+          ? line.line().text(InputColumn.COATING)
+          : line.work().coating().name();
+    }
+  }
+}

@@ -1,0 +1,145 @@
+package org.wetmil.workbook.audit;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.audit.MeasureAudit;
+import org.wetmil.audit.Verdict;
+import org.wetmil.audit.model.Proof;
+import org.wetmil.audit.past.Measure;
+import org.wetmil.workbook.fill.Heights;
+import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Pages;
+import org.wetmil.workbook.fill.Rows;
+
+/** The one upright page, for an owner who knows painting and no statistics. */
+final class AuditPage {
+  static final String NAME = "Audit";
+
+  private static final int[] WIDTHS = {13, 9, 15, 15, 15, 16, 18};
+  private static final int CHART_ROWS = 17;
+
+  private final XSSFSheet sheet;
+  private final Look look;
+  private final AuditBook book;
+  private final Rows rows;
+
+  AuditPage(XSSFSheet sheet, Look look, AuditBook book) {
+    this.sheet = sheet;
+    this.look = look;
+    this.book = book;
+    this.rows = new Rows(sheet);
+  }
+
+  /** Where the chart of a measure stands on the page: side by side, below the text. */
+  static int[] chart(int place, int below) {
+    int middle = 4;
+    return place == 0
+        ? new int[] {0, below, middle, below + CHART_ROWS}
+        : new int[] {middle, below, WIDTHS.length, below + CHART_ROWS};
+  }
+
+  /** Writes the text; gives the first free row, from 0. */
+  int write() {
+    for (int i = 0; i < WIDTHS.length; i++) {
+      sheet.setColumnWidth(i, WIDTHS[i] * 256);
+    }
+    Verdict verdict = book.audit().verdict();
+    rows.row().text("Were our bids right?", look.title());
+    rows.current().setHeightInPoints(24);
+    sentence(
+        "Past bids in the folder \"%s\", as of %s. %s"
+            .formatted(book.stamp().folder(), book.stamp().date(), verdict.bids()),
+        look.text(true));
+    figures();
+    block("Were they right?", verdict.right(), false);
+    block("Where they missed: the largest causes", verdict.reasons(), true);
+    block("What to change", verdict.change(), true);
+    block("Would it have helped?", verdict.helped(), false);
+    rows.gap();
+    int below = rows.number();
+    Pages.upright(sheet, WIDTHS.length, below + CHART_ROWS + 1);
+    sheet.getPrintSetup().setFitHeight((short) 1);
+    sheet.setHorizontallyCenter(true);
+    return below;
+  }
+
+  private void block(String title, List<String> sentences, boolean numbered) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    rows.gap().row().text(title, look.block());
+    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    int number = 1;
+    for (String sentence : sentences) {
+      boolean counted = numbered && sentences.size() > 1;
+      sentence(counted ? number + ". " + sentence : sentence, look.text(true));
+      number++;
+    }
+  }
+
+  private void sentence(String text, XSSFCellStyle style) {
+    rows.row().text(text, style);
+    int row = rows.number() - 1;
+    sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
+    int width = java.util.Arrays.stream(WIDTHS).sum();
+    rows.current().setHeightInPoints((float) Heights.points(Heights.lines(text, width)));
+  }
+
+  /** What was bid and taken in all: sums of the list of jobs, which they follow. */
+  private void figures() {
+    rows.gap().row();
+    String[] headings = {
+      "", "Jobs", "Bid", "Taken", "Taken/bid", "Usual miss", "With the change"
+    };
+    for (int i = 0; i < headings.length; i++) {
+      rows.text(headings[i], look.band(i > 0));
+    }
+    book.audit().measures().forEach(this::figures);
+  }
+
+  private void figures(MeasureAudit audit) {
+    Measure measure = audit.measure();
+    String unit = measure.quantity().unit(book.system()).symbol();
+    JobsColumn.OfMeasure columns = JobsColumn.OfMeasure.of(measure);
+    int jobs = book.jobs().size();
+    String taken = columns.taken().all(jobs);
+    double estimated = JobsSheet.shown(measure, audit.ratios().all().estimated(), book.system());
+    double actual = JobsSheet.shown(measure, audit.ratios().all().actual(), book.system());
+    int row = rows.row().number();
+    rows.text(
+            measure.word().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                + measure.word().substring(1)
+                + " ("
+                + unit
+                + ")",
+            look.strong())
+        .formula("COUNT(" + taken + ")", audit.ratios().jobs().size(), look.number(0))
+        .formula(
+            "SUMIF(" + taken + ",\">0\"," + columns.bid().all(jobs) + ")",
+            estimated,
+            look.number(1))
+        .formula("SUM(" + taken + ")", actual, look.number(1))
+        .formula("D" + row + "/C" + row, actual / estimated, look.strongNumber(2))
+        .formula(
+            "EXP(AVERAGE(" + columns.miss().all(jobs) + "))-1",
+            Math.exp(meanMiss(audit)) - 1,
+            look.percent());
+    if (audit.offered().isPresent()) {
+      rows.formula(
+          "EXP(AVERAGE(" + columns.missChanged().all(jobs) + "))-1",
+          Math.exp(audit.offered().map(Proof::after).orElseThrow()) - 1,
+          look.percent());
+    } else {
+      rows.text("no change yet", look.text(false));
+    }
+  }
+
+  private static double meanMiss(MeasureAudit audit) {
+    return audit.ratios().jobs().stream()
+        .mapToDouble(job -> Math.abs(Math.log(job.ratio())))
+        .average()
+        .orElse(Double.NaN);
+  }
+}

@@ -1,0 +1,25 @@
+package org.wetmil.workbook.audit;
+
+import java.math.BigDecimal;
+import org.wetmil.audit.past.PastBid;
+
+/**
+ * A past bid as the list of jobs shows it.
+ *
+ * @param file name of its workbook
+ * @param lines bid lines read
+ * @param notFilled of them, those without paint and hours
+ * @param paintGal paint of the whole bid in US gallons
+ * @param hours person-hours of the whole bid
+ * @param price before tax; null when the bid states none
+ * @param direct its own direct cost; null when the bid does not price everything
+ */
+public record AuditedJob(
+    String file,
+    PastBid bid,
+    int lines,
+    int notFilled,
+    double paintGal,
+    double hours,
+    BigDecimal price,
+    BigDecimal direct) {}

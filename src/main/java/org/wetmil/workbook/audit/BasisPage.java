@@ -1,0 +1,95 @@
+package org.wetmil.workbook.audit;
+
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.fill.Heights;
+import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Pages;
+import org.wetmil.workbook.fill.Rows;
+
+/** What the audit rests on, in words. */
+final class BasisPage {
+  private static final int WIDTH = 90;
+
+  private final XSSFSheet sheet;
+  private final Look look;
+  private final AuditBook book;
+  private final Rows rows;
+
+  BasisPage(XSSFSheet sheet, Look look, AuditBook book) {
+    this.sheet = sheet;
+    this.look = look;
+    this.book = book;
+    this.rows = new Rows(sheet);
+  }
+
+  void write() {
+    sheet.setColumnWidth(0, 26 * 256);
+    sheet.setColumnWidth(1, WIDTH * 256);
+    rows.row().text("Basis of this audit", look.title());
+    rows.gap();
+    fact("Folder", book.stamp().folder());
+    fact("List of actuals", book.stamp().actuals().isEmpty() ? "none" : book.stamp().actuals());
+    fact("Audited on", book.stamp().date().toString());
+    fact("Audited by", "Wetmil " + book.stamp().version());
+    fact("Units", book.system() == UnitSystem.US ? "US" : "metric");
+    rows.gap();
+    for (List<String> line : LINES) {
+      fact(line.get(0), line.get(1));
+    }
+    Pages.landscape(sheet, 2, rows.number());
+  }
+
+  private static final List<List<String>> LINES =
+      List.of(
+          List.of(
+              "Bid",
+              "Each bid is filled again by this version with the tables in its own workbook. Where"
+                  + " paint or hours are known for the job or for a coating, the bid includes what"
+                  + " only the job as a whole has (set-up, clean-up, changes, touch-up, hoses),"
+                  + " spread over the lines by their size; where a line states its own, it does not."),
+          List.of(
+              "Taken",
+              "A line's own figure wins over its coating's, a coating's over the job's. What a job"
+                  + " took in all, less what its lines and coatings say, belongs to the rest."),
+          List.of(
+              "Ratio",
+              "Taken over bid; 1 is right. Ratios are averaged as logarithms, so that twice as much"
+                  + " and half as much are equally far off (geometric mean). Taken/bid on the"
+                  + " first page is the sum over the sum: what was really paid for."),
+          List.of(
+              "Low and High",
+              "95 % interval by Student's t on the logarithms; blank under three jobs."),
+          List.of(
+              "Ratio on its own account",
+              "From one model of all jobs with coating, surface, crew, crew at height and year"
+                  + " together, each group pulled towards all bids as far as its few jobs make it"
+                  + " doubtful (w = n / (n + k), k from one-way analysis of variance; 4 where there"
+                  + " are too few groups: house rule)."),
+          List.of(
+              "Chance of luck",
+              "How often a group this far from the others would come about by luck alone, allowing"
+                  + " for how many groups were looked at (Benjamini and Hochberg 1995). Up to 0.05"
+                  + " it is called a cause (house rule)."),
+          List.of(
+              "Far from the rest",
+              "Modified z-score over 3.5 (Iglewicz and Hoaglin, in the NIST/SEMATECH e-Handbook"
+                  + " 1.3.5.17), from six jobs on. Such jobs are marked and never dropped."),
+          List.of("Drift", "Theil-Sen slope and Mann-Kendall test, from six dated jobs on."),
+          List.of(
+              "Usual miss",
+              "Mean distance between taken and bid, either way. With the change: each job forecast"
+                  + " from all the others, never from itself. A change is offered only if the"
+                  + " forecast is nearer by at least half a percent, from six jobs on (house rule)."),
+          List.of(
+              "What it cannot tell",
+              "Film, loss and area cannot be told apart from paint alone; the factor goes to the"
+                  + " loss unless you choose another table. Groups that never occur apart are named"
+                  + " as such. A pattern in past jobs need not hold for the next one."));
+
+  private void fact(String label, String value) {
+    rows.row().text(label, look.strong()).text(value, look.text(true));
+    rows.current().setHeightInPoints((float) Heights.points(Heights.lines(value, WIDTH)));
+  }
+}

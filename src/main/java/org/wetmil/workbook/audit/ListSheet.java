@@ -1,0 +1,31 @@
+package org.wetmil.workbook.audit;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Pages;
+import org.wetmil.workbook.fill.Rows;
+
+/** What all lists share: headings in row 1, one record a row, a filter, headings that stay. */
+final class ListSheet {
+  private static final float HEADINGS_PT = 45;
+
+  private ListSheet() {}
+
+  static Rows begin(XSSFSheet sheet, Look look, String[] headings, int... widths) {
+    Rows rows = new Rows(sheet).row();
+    rows.current().setHeightInPoints(HEADINGS_PT);
+    for (int i = 0; i < headings.length; i++) {
+      rows.text(headings[i], look.heading());
+      sheet.setColumnWidth(i, widths[i] * 256);
+    }
+    return rows;
+  }
+
+  static void end(XSSFSheet sheet, int columns, int rows) {
+    sheet.createFreezePane(0, 1);
+    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(0, rows - 1), 0, columns - 1));
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    Pages.landscape(sheet, columns, rows);
+  }
+}

@@ -1,0 +1,2 @@
+/** The audited workbook: a page, charts and lists. */
+package org.wetmil.workbook.audit;
