@@ -216,7 +216,10 @@ class FillAgainTest {
       }
       for (var name : workbook.getAllNames()) {
         String scope = name.getSheetIndex() < 0 ? "" : name.getSheetIndex() + "!";
-        once(all, "name " + scope + name.getNameName(), name.getRefersToFormula());
+        // all of Basis grows with its list of fills
+        if (!name.getRefersToFormula().matches("'?Basis'?!\\$A\\$1:.*")) {
+          once(all, "name " + scope + name.getNameName(), name.getRefersToFormula());
+        }
       }
       for (var each : workbook) {
         XSSFSheet sheet = (XSSFSheet) each;

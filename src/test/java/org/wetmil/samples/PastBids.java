@@ -51,10 +51,30 @@ final class PastBids {
   private static final List<String> CREWS = List.of("Finch", CREW, "Heron");
   private static final List<String> PLACES =
       List.of(
-          "Brook school", "Cedar depot", "Dale clinic", "Elm library", "Ford hall", "Grove store",
-          "Hill works", "Iron loft", "Jetty shed", "Kiln studio", "Lake lodge", "Mere offices",
-          "North gym", "Oak chapel", "Pond cafe", "Quay market", "Ridge garage", "Sand court",
-          "Tarn hostel", "Upper mill", "Vale surgery", "West barn", "Yew house", "Zinc works");
+          "Brook school",
+          "Cedar depot",
+          "Dale clinic",
+          "Elm library",
+          "Ford hall",
+          "Grove store",
+          "Hill works",
+          "Iron loft",
+          "Jetty shed",
+          "Kiln studio",
+          "Lake lodge",
+          "Mere offices",
+          "North gym",
+          "Oak chapel",
+          "Pond cafe",
+          "Quay market",
+          "Ridge garage",
+          "Sand court",
+          "Tarn hostel",
+          "Upper mill",
+          "Vale surgery",
+          "West barn",
+          "Yew house",
+          "Zinc works");
   private static final String HEADINGS =
       "Room | Surface | Condition | Length (ft) | Width (ft) | Height (ft) | Count"
           + " | Openings (ft²) | Coating | Coats | Tip";
@@ -104,10 +124,22 @@ final class PastBids {
       int width = 25 + random.nextInt(30);
       int height = 15 + random.nextInt(8);
       String coating = random.nextInt(3) > 0 ? COATING : "latex";
-      lines.add(line("Hall", "walls", "painted", length, width, height, "", 120, coating, 2, "517"));
+      lines.add(
+          line("Hall", "walls", "painted", length, width, height, "", 120, coating, 2, "517"));
       if (random.nextBoolean()) {
         lines.add(
-            line("Hall", "metal deck ceiling", "painted", length, width, height, "", 0, "dry fall", 1, "521"));
+            line(
+                "Hall",
+                "metal deck ceiling",
+                "painted",
+                length,
+                width,
+                height,
+                "",
+                0,
+                "dry fall",
+                1,
+                "521"));
       }
     }
     int rooms = 2 + random.nextInt(4);
@@ -119,7 +151,19 @@ final class PastBids {
       lines.add(line(name, "walls", "painted", length, width, 9, "", 42, coating, 2, "517"));
       lines.add(line(name, "ceiling", "painted", length, width, 9, "", 0, "latex", 1, "517"));
     }
-    lines.add(line("All", "doors", "painted", 0, 0, 0, "" + (2 + random.nextInt(8)), 0, "oil-based", 2, "410"));
+    lines.add(
+        line(
+            "All",
+            "doors",
+            "painted",
+            0,
+            0,
+            0,
+            "" + (2 + random.nextInt(8)),
+            0,
+            "oil-based",
+            2,
+            "410"));
     return new SampleBook()
         .sheet(
             "Bid",
@@ -137,13 +181,31 @@ final class PastBids {
   }
 
   private static String line(
-      String room, String surface, String condition, int length, int width, int height,
-      String count, int openings, String coating, int coats, String tip) {
+      String room,
+      String surface,
+      String condition,
+      int length,
+      int width,
+      int height,
+      String count,
+      int openings,
+      String coating,
+      int coats,
+      String tip) {
     return String.join(
         "|",
         Arrays.asList(
-            room, surface, condition, size(length), size(width), size(height), count,
-            size(openings), coating, "" + coats, tip));
+            room,
+            surface,
+            condition,
+            size(length),
+            size(width),
+            size(height),
+            count,
+            size(openings),
+            coating,
+            "" + coats,
+            tip));
   }
 
   private static String size(int size) {
@@ -173,8 +235,7 @@ final class PastBids {
     }
     hours *= whole.hours().number(JobFigure.TOTAL) / filled.total(FilledColumn.LABOUR);
     List<String> rows = new ArrayList<>();
-    rows.add(
-        String.format(Locale.ROOT, "%s,,,%.1f,%s,%s,%s", job, hours, date, crew, estimator));
+    rows.add(String.format(Locale.ROOT, "%s,,,%.1f,%s,%s,%s", job, hours, date, crew, estimator));
     gallons.forEach(
         (coating, amount) ->
             rows.add(String.format(Locale.ROOT, "%s,%s,%.1f,,,,", job, coating, amount)));

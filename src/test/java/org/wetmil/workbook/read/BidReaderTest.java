@@ -244,8 +244,7 @@ class BidReaderTest {
             .sheet("Settings")
             .row("Units", "metric")
             .read(folder);
-    assertThat(read.bid().catalogue().tipsOnHand().get(0).gallonsSprayed())
-        .isCloseTo(45, EXACT);
+    assertThat(read.bid().catalogue().tipsOnHand().get(0).gallonsSprayed()).isCloseTo(45, EXACT);
   }
 
   @Test
