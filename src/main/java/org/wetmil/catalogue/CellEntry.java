@@ -53,9 +53,9 @@ final class CellEntry {
       return Optional.empty();
     }
     double live = cell.trueNumber() ? cell.number() : Double.NaN;
-    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), unit, live);
+    Origin origin = stated.origin(cell, unit, live);
     return Optional.of(
-        new Entry(cell.raw().strip(), number, quantity, Kind.YOURS, "your sheet", origin));
+        new Entry(cell.raw().strip(), number, quantity, Kind.YOURS, stated.source(), origin));
   }
 
   /**
@@ -96,8 +96,8 @@ final class CellEntry {
   /** A cell whose text is taken as it stands. */
   Entry text(StatedRow stated, StatedRow.StatedCell cell, String text) {
     Unit unit = cell.unit() == null ? Unit.ONE : cell.unit();
-    Origin origin = new Origin.Cell(stated.sheet(), cell.address(), unit, Double.NaN);
-    return new Entry(text, Double.NaN, Quantity.TEXT, Kind.YOURS, "your sheet", origin);
+    Origin origin = stated.origin(cell, unit, Double.NaN);
+    return new Entry(text, Double.NaN, Quantity.TEXT, Kind.YOURS, stated.source(), origin);
   }
 
   /** A dimension's name, or a width in the unit of a girth, kept as inches. */

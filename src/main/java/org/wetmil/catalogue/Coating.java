@@ -55,6 +55,6 @@ public record Coating(
         row.isYes("Heavy duty"),
         row.isYes("Solvent borne"),
         row.isYes("Fills voids"),
-        row.get("Volume solids").origin() instanceof Origin.Cell);
+        row.get("Volume solids").origin().isYours());
   }
 }

@@ -24,6 +24,21 @@ public sealed interface Origin {
     }
   }
 
+  /** Typed by the estimator over a value on the Basis sheet of an earlier fill. */
+  record OnBasis() implements Origin {
+    public static final String TEXT = "Basis (yours)";
+
+    @Override
+    public String text() {
+      return TEXT;
+    }
+  }
+
+  /** Whether the estimator stated it. */
+  default boolean isYours() {
+    return this instanceof Cell || this instanceof OnBasis;
+  }
+
   /**
    * A cell of the estimator's workbook.
    *

@@ -3,8 +3,27 @@ package org.wetmil.catalogue;
 import java.util.Map;
 import org.wetmil.quantity.Unit;
 
-/** A row of one of the estimator's own tables, as read: cells by declared heading. */
-public record StatedRow(String sheet, int row, Map<String, StatedCell> cells) {
+/**
+ * A row of one of the estimator's own tables, as read: cells by declared heading.
+ *
+ * @param onBasis whether it was typed over values on the Basis sheet of an earlier fill
+ */
+public record StatedRow(String sheet, int row, Map<String, StatedCell> cells, boolean onBasis) {
+
+  /** A row of a sheet of the estimator's. */
+  public StatedRow(String sheet, int row, Map<String, StatedCell> cells) {
+    this(sheet, row, cells, false);
+  }
+
+  /** Where a cell of the row stands, for Basis to say. */
+  Origin origin(StatedCell cell, Unit unit, double number) {
+    return onBasis ? new Origin.OnBasis() : new Origin.Cell(sheet, cell.address(), unit, number);
+  }
+
+  /** What the cells of the row rest on, for Basis to say. */
+  String source() {
+    return onBasis ? "typed on this page" : "your sheet";
+  }
 
   /**
    * One cell.

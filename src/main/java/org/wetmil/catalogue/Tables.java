@@ -38,7 +38,7 @@ public enum Tables {
   }
 
   /** Whether a later row of the same name stands beside an earlier one instead of replacing it. */
-  boolean isList() {
+  public boolean isList() {
     return this == TIPS_ON_HAND
         || this == GUARDS_ON_HAND
         || this == BUCKET_TESTS

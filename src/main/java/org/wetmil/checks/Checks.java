@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.wetmil.estimate.FilledBid;
 
@@ -25,6 +26,7 @@ public final class Checks {
               PumpChecks.ALL,
               PaintChecks.ALL,
               SafetyChecks.ALL,
+              RefillChecks.ALL,
               LedgerChecks.ALL,
               UseChecks.ALL)
           .flatMap(List::stream)
@@ -41,6 +43,11 @@ public final class Checks {
       throw new IllegalArgumentException("no check has the id " + id);
     }
     return ALL.get(place);
+  }
+
+  /** The check of an id; empty when none has it. */
+  public static Optional<Check> find(String id) {
+    return Optional.ofNullable(PLACES.get(id)).map(ALL::get);
   }
 
   /**

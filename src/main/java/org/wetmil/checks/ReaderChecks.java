@@ -92,8 +92,8 @@ final class ReaderChecks {
 
   private ReaderChecks() {}
 
-  private static Check remark(
-      String id, Severity severity, String title, String why, String advice) {
+  /** A check that reports what the reader saw. */
+  static Check remark(String id, Severity severity, String title, String why, String advice) {
     return new Check(
         id,
         severity,

@@ -42,6 +42,11 @@ final class FillCommand implements Callable<Integer> {
   private boolean force;
 
   @Option(
+      names = "--refresh",
+      description = "In a workbook filled before, put formulas back where numbers were typed.")
+  private boolean refresh;
+
+  @Option(
       names = "--values",
       description =
           "Also write BID-customer.xlsx: the page for the customer alone, without formulas.")
@@ -77,7 +82,7 @@ final class FillCommand implements Callable<Integer> {
     Inputs inputs = Inputs.of(bids);
     inputs.passedOver().forEach(printer::passedOver);
     Outcome outcome = new Outcome(failOn);
-    FillJob job = new FillJob(date, ProjectVersion.version(), force);
+    FillJob job = new FillJob(date, ProjectVersion.version(), force, refresh);
     Outputs outputs = new Outputs(out, inputs);
     FillRun.Filler filler =
         (input, output) -> job.fill(input, output, values ? outputs.customer(output) : null);

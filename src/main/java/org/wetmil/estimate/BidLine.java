@@ -11,13 +11,30 @@ import org.wetmil.quantity.UnitSystem;
  * @param system the units of its sheet
  * @param pressureAtGun whether the pressure column says that it is measured at the gun
  * @param values its cells; a column that the sheet lacks is absent
+ * @param earlier what the cells of an earlier fill hold
  */
 public record BidLine(
     String sheet,
     int row,
     UnitSystem system,
     boolean pressureAtGun,
-    Map<InputColumn, InputValue> values) {
+    Map<InputColumn, InputValue> values,
+    EarlierCells earlier) {
+
+  /** A line that was not filled before. */
+  public BidLine(
+      String sheet,
+      int row,
+      UnitSystem system,
+      boolean pressureAtGun,
+      Map<InputColumn, InputValue> values) {
+    this(sheet, row, system, pressureAtGun, values, EarlierCells.NONE);
+  }
+
+  /** The same line with the cells of an earlier fill. */
+  public BidLine with(EarlierCells cells) {
+    return new BidLine(sheet, row, system, pressureAtGun, values, cells);
+  }
 
   /** The cell under a column; nothing when the sheet lacks the column. */
   public InputValue get(InputColumn column) {

@@ -18,6 +18,13 @@ public sealed interface Figure {
     }
   }
 
+  /**
+   * What the estimator typed over the formula.
+   *
+   * @param formula what would stand there otherwise
+   */
+  record Typed(double number, Expr formula) implements Figure {}
+
   /** Nothing: an input is missing, and a finding says which. */
   record Empty() implements Figure {}
 
@@ -25,6 +32,9 @@ public sealed interface Figure {
   default double number() {
     if (this instanceof Choice choice) {
       return choice.number();
+    }
+    if (this instanceof Typed typed) {
+      return typed.number();
     }
     return this instanceof Live live ? live.value() : Double.NaN;
   }

@@ -17,6 +17,9 @@ import org.wetmil.trade.TipCode;
  * test keeps the two together.
  */
 final class Figures {
+  /** Numbers that differ by less are the same after a change of units. */
+  private static final double SAME = 1e-9;
+
   private final Catalogue catalogue;
   private final Work work;
   private final Terms terms;
@@ -34,7 +37,7 @@ final class Figures {
       area(area);
     }
     cells.put(FilledColumn.COUNTED, new Figure.Choice(0));
-    return cells;
+    return withTyped();
   }
 
   /** All cells; those that need an area are left out when there is none. */
@@ -108,7 +111,7 @@ final class Figures {
       costs();
     }
     counted(area.isKnown());
-    return cells;
+    return withTyped();
   }
 
   /** Where the parts of an area have cells of their own, the net area follows those. */
@@ -235,8 +238,32 @@ final class Figures {
     return new Figure.Choice(quantity.shown(base, terms.system()));
   }
 
+  /** A formula, or what the estimator typed over it; the cells after it follow either. */
   private void live(FilledColumn column, Expr formula) {
-    cells.put(column, new Figure.Live(formula));
+    double typed = typed(column);
+    boolean differs =
+        !Double.isNaN(typed)
+            && !(Math.abs(typed - formula.value()) <= SAME * Math.abs(formula.value()));
+    cells.put(column, differs ? new Figure.Typed(typed, formula) : new Figure.Live(formula));
+  }
+
+  /** A number that the estimator typed in, in the unit of the sheet; NaN when none is kept. */
+  private double typed(FilledColumn column) {
+    EarlierCells earlier = work.line().earlier();
+    return earlier.kept()
+        ? column.quantity().shown(earlier.typed(column), terms.system())
+        : Double.NaN;
+  }
+
+  /** What was typed into cells that nothing could be computed for stays there too. */
+  private Map<FilledColumn, Figure> withTyped() {
+    for (FilledColumn column : work.line().earlier().numbers().keySet()) {
+      double typed = typed(column);
+      if (!cells.containsKey(column) && !Double.isNaN(typed)) {
+        cells.put(column, new Figure.Typed(typed, Expr.num(Double.NaN)));
+      }
+    }
+    return cells;
   }
 
   /** Another filled cell of the line, with the value that it has. */

@@ -37,7 +37,9 @@ public record FilledLine(
 
   /** Whether the line has paint and hours. */
   public boolean isFilled() {
-    return figures.get(FilledColumn.PAINT) instanceof Figure.Live;
+    Figure paint = figures.get(FilledColumn.PAINT);
+    return paint instanceof Figure.Live
+        || (paint instanceof Figure.Typed typed && Double.isFinite(typed.formula().value()));
   }
 
   /** Whether coating and surface are known, so that a tip could be chosen. */

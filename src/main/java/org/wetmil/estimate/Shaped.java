@@ -2,7 +2,6 @@ package org.wetmil.estimate;
 
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Entry;
-import org.wetmil.catalogue.Origin;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Shape;
 import org.wetmil.formula.Expr;
@@ -33,7 +32,7 @@ final class Shaped {
     if (work.shape() != null) {
       return new Shaped(terms, surface, work.shape(), true);
     }
-    boolean own = surface.get("Factor").origin() instanceof Origin.Cell;
+    boolean own = surface.get("Factor").origin().isYours();
     Shape byRule =
         rule == MeasuringRule.IS_1200_13 && !own
             ? catalogue.shape(work.surface().name()).orNull()

@@ -12,6 +12,7 @@ import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.read.BidReader;
+import org.wetmil.workbook.read.ReadOptions;
 import org.wetmil.workbook.read.ReadWorkbook;
 
 /** Fills one workbook: read, compute, check, write. */
@@ -19,6 +20,7 @@ public final class FillJob {
   private final LocalDate date;
   private final String version;
   private final boolean overwrite;
+  private final boolean refresh;
 
   /**
    * @param date printed on Basis; given in, so that the same input gives the same output
@@ -26,6 +28,14 @@ public final class FillJob {
    * @param overwrite whether an older output may be replaced
    */
   public FillJob(LocalDate date, String version, boolean overwrite) {
+    this(date, version, overwrite, false);
+  }
+
+  /**
+   * @param refresh whether numbers typed over formulas of an earlier fill give way to the formulas
+   */
+  public FillJob(LocalDate date, String version, boolean overwrite, boolean refresh) {
+    this.refresh = refresh;
     this.date = date;
     this.version = version;
     this.overwrite = overwrite;
@@ -58,7 +68,7 @@ public final class FillJob {
   }
 
   private FillReport fill(Fingerprint input, Path output, Path customer) {
-    ReadWorkbook read = BidReader.read(input.file());
+    ReadWorkbook read = BidReader.read(input.file(), ReadOptions.USUAL.refreshing(refresh));
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
     FillStamp stamp =

@@ -123,4 +123,13 @@ public abstract sealed class WorkbookException extends RuntimeException {
       super(file, what, null);
     }
   }
+
+  /** The workbook holds no list of rooms that could be read. */
+  public static final class NoRooms extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public NoRooms(Path file, String what) {
+      super(file, what, null);
+    }
+  }
 }

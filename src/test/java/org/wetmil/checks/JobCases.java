@@ -22,6 +22,7 @@ import static org.wetmil.estimate.InputColumn.WIDTH;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
@@ -29,7 +30,9 @@ import org.wetmil.estimate.Bid;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.Bids;
+import org.wetmil.estimate.EarlierCells;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 
@@ -44,7 +47,25 @@ final class JobCases {
     sheets(cases);
     reader(cases);
     safety(cases);
+    refilled(cases);
     return cases;
+  }
+
+  private static void refilled(List<Case> cases) {
+    cases.add(Case.of("overridden-by-hand", held(FilledColumn.NET_AREA, 500), held(null, 0)));
+    BidLine line = room(COATING, "latex");
+    double coats = bid(line).lines().findFirst().orElseThrow().base(FilledColumn.COATS);
+    cases.add(
+        Case.of(
+            "choice-replaced",
+            held(FilledColumn.COATS, coats + 1),
+            held(FilledColumn.COATS, coats)));
+  }
+
+  /** A line whose cell of an earlier fill holds a number. */
+  private static BidLine held(FilledColumn column, double number) {
+    Map<FilledColumn, Double> numbers = column == null ? Map.of() : Map.of(column, number);
+    return room(COATING, "latex").with(new EarlierCells(numbers, Map.of(), true));
   }
 
   private static void words(List<Case> cases) {
@@ -125,7 +146,9 @@ final class JobCases {
             "rows-hidden",
             "sheet-left-out",
             "columns-moved",
-            "formula-not-computed")) {
+            "formula-not-computed",
+            "basis-typed-over",
+            "typed-on-our-sheet")) {
       cases.add(
           new Case(
               id,

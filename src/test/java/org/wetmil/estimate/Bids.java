@@ -94,7 +94,8 @@ public final class Bids {
               5 + numbered.size(),
               line.system(),
               line.pressureAtGun(),
-              line.values()));
+              line.values(),
+              line.earlier()));
       line.values().keySet().forEach(c -> units.put(c, c.quantity().unit(line.system())));
     }
     BidSheet sheet = new BidSheet("Bid", lines[0].system(), true, units, numbered);

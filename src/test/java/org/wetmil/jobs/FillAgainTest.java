@@ -30,7 +30,7 @@ import org.wetmil.samples.CellDump;
 /** A filled workbook filled again: what is ours is replaced, what is the estimator's stays. */
 class FillAgainTest {
   /** The input's name and SHA-256, and the job, which is the file's name where none is stated. */
-  private static final String ABOUT_THE_INPUT = "(Basis!B[345]|Summary!A2): .*";
+  private static final String ABOUT_THE_INPUT = "(Basis![A-D]\\d+: null became|Summary!A2:) .*";
 
   private final FillJob job = new FillJob(LocalDate.of(2026, 1, 5), "test", false);
 
@@ -50,7 +50,8 @@ class FillAgainTest {
 
     for (Path again : List.of(twice, thrice)) {
       assertThat(CellDump.differences(CellDump.of(once), CellDump.of(again)))
-          .hasSizeBetween(1, 4)
+          .as("one line of the list of fills for each, and the title of the summary")
+          .hasSize(again.equals(twice) ? 5 : 9)
           .allMatch(difference -> difference.matches(ABOUT_THE_INPUT));
       assertThat(furniture(again)).isEqualTo(furniture(once));
     }
@@ -215,7 +216,10 @@ class FillAgainTest {
       }
       for (var name : workbook.getAllNames()) {
         String scope = name.getSheetIndex() < 0 ? "" : name.getSheetIndex() + "!";
-        once(all, "name " + scope + name.getNameName(), name.getRefersToFormula());
+        // all of Basis grows with its list of fills
+        if (!name.getRefersToFormula().matches("'?Basis'?!\\$A\\$1:.*")) {
+          once(all, "name " + scope + name.getNameName(), name.getRefersToFormula());
+        }
       }
       for (var each : workbook) {
         XSSFSheet sheet = (XSSFSheet) each;

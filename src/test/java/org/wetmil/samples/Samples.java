@@ -17,7 +17,7 @@ enum Samples {
   static final Path FOLDER = Path.of("sample-workbooks");
 
   /** Printed on Basis of every twin, so that filling a sample anew gives the same twin. */
-  private static final LocalDate DATE = LocalDate.of(2026, 1, 5);
+  static final LocalDate DATE = LocalDate.of(2026, 1, 5);
 
   private static final String VERSION = "sample";
 

@@ -19,13 +19,15 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.read.earlier.BasisWords;
+import org.wetmil.workbook.read.earlier.EarlierFill;
 
 /**
  * The page that says what the figures rest on: the job's totals at the top, then every figure of
  * the tables with its unit, kind and source. Row formulas point at the values here.
  */
 final class BasisSheet {
-  private static final int[] WIDTHS = {20, 26, 24, 16, 9, 16, 44, 20, 58};
+  private static final int[] WIDTHS = {20, 26, 24, 16, 9, 16, 44, 20, 58, 16};
 
   private final XSSFWorkbook workbook;
   private final XSSFSheet sheet;
@@ -52,29 +54,27 @@ final class BasisSheet {
   }
 
   /**
+   * @param fills earlier ones, oldest first
    * @param renamed sheets of ours that could not have their usual name
    */
-  void write(FillStamp stamp, List<String> renamed) {
-    top(stamp, renamed);
+  void write(FillStamp stamp, List<EarlierFill> fills, List<String> renamed) {
+    top(renamed);
     totals();
     follows();
     units();
     figures();
+    fills(stamp, fills);
     for (int i = 0; i < WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
     Pages.landscape(sheet, WIDTHS.length, rows.number());
   }
 
-  private void top(FillStamp stamp, List<String> renamed) {
+  private void top(List<String> renamed) {
     Catalogue catalogue = filled.bid().catalogue();
     rows.row().text("Basis of these figures", look.title());
     rows.gap();
     fact("Job", filled.bid().job());
-    fact("Input", stamp.inputName());
-    fact("SHA-256 of input", stamp.inputSha256());
-    fact("Filled on", stamp.date().toString());
-    fact("Filled by", "Wetmil " + stamp.version());
     fact("Measuring rule", catalogue.text(Setting.MEASURING_RULE));
     fact("Figures follow", catalogue.text(Setting.FIGURES_FOLLOW) + " tip");
     fact("Units of this page", book.system() == UnitSystem.US ? "US" : "metric");
@@ -86,6 +86,28 @@ final class BasisSheet {
       fact("Sprayer", "none stated: no limit of flow, orifice or pressure was applied");
     }
     rows.gap();
+  }
+
+  /** One line for each time that the workbook was filled; last, so that nothing else moves. */
+  private void fills(FillStamp stamp, List<EarlierFill> earlier) {
+    rows.gap();
+    rows.row();
+    BasisWords.FILLS.forEach(heading -> rows.text(heading, look.heading()));
+    for (EarlierFill fill : earlier) {
+      fill(fill.date(), fill.program(), fill.input(), fill.inputSha256());
+    }
+    fill(
+        stamp.date().toString(),
+        "Wetmil " + stamp.version(),
+        stamp.inputName(),
+        stamp.inputSha256());
+  }
+
+  private void fill(String... texts) {
+    rows.row();
+    for (String text : texts) {
+      rows.text(text, look.text(false));
+    }
   }
 
   private void fact(String label, String value) {
@@ -155,6 +177,11 @@ final class BasisSheet {
             "A cell that holds text such as 12' 6\" is not followed: the value as read stands in"
                 + " the formula.",
             "The links on the list of findings point where the lines stood when this was filled.",
+            "A value typed over one in the list below is taken as yours when the workbook is filled"
+                + " again, and marked so under Where from; empty the cell to have the former value"
+                + " back. Where the value follows a cell of yours, change that cell.",
+            "A number typed over a filled formula stays when the workbook is filled again, until it"
+                + " is filled with --refresh; a tip, coats or a pressure typed over is replaced.",
             "Narrow work (no wider than the setting Narrow work) is one stroke: no overlap, and of"
                 + " a fan wider than the work only the share that meets it counts. At that width"
                 + " the figures make a step.",
@@ -190,9 +217,7 @@ final class BasisSheet {
 
   private void figures() {
     rows.row();
-    for (String heading :
-        List.of(
-            "Table", "Row", "Figure", "Value", "Unit", "Kind", "Source", "Where from", "Meaning")) {
+    for (String heading : BasisWords.FIGURES) {
       rows.text(heading, look.heading());
     }
     int headings = rows.number();
@@ -216,8 +241,9 @@ final class BasisSheet {
   private void value(BasisBook.Item item) {
     String unit = "";
     String from = "built in";
+    double number = item.factor();
     if (item.entry() == null) {
-      rows.number(item.factor(), look.plain());
+      rows.number(number, look.plain());
     } else {
       Entry entry = item.entry();
       from = entry.origin().text();
@@ -225,12 +251,12 @@ final class BasisSheet {
         rows.text(entry.text(), look.plain());
       } else {
         unit = entry.quantity().unit(book.system()).symbol();
-        double shown = entry.quantity().shown(entry.number(), book.system());
+        number = entry.quantity().shown(entry.number(), book.system());
         String follows = follows(entry);
         if (follows.isEmpty()) {
-          rows.number(shown, look.plain());
+          rows.number(number, look.plain());
         } else {
-          rows.formula(follows, shown, look.plain());
+          rows.formula(follows, number, look.plain());
         }
       }
     }
@@ -239,6 +265,11 @@ final class BasisSheet {
         .text(item.source(), look.text(true))
         .text(from, look.text(false))
         .text(item.meaning(), look.text(true));
+    if (Double.isNaN(number)) {
+      rows.text(item.entry().text(), look.plain());
+    } else {
+      rows.number(number, look.plain());
+    }
     int lines =
         Math.max(Heights.lines(item.source(), WIDTHS[6]), Heights.lines(item.meaning(), WIDTHS[8]));
     if (lines > 1) {

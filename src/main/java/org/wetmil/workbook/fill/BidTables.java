@@ -98,6 +98,9 @@ final class BidTables {
       }
     }
     for (Figure figure : figures) {
+      if (figure instanceof Figure.Typed) {
+        continue;
+      }
       if (!(figure instanceof Figure.Live live)) {
         return Optional.empty();
       }

@@ -137,9 +137,10 @@ public final class FillWriter {
     OwnSheets sheets = OwnSheets.create(workbook, job);
     // Basis first: formulas elsewhere use the names that it defines
     new BasisSheet(workbook, sheets.basis(), look, filled, plans, book)
-        .write(stamp, sheets.renamed());
+        .write(stamp, read.fills(), sheets.renamed());
     new FindingsSheet(sheets.findings(), look, addresses).write(worstFirst);
     sheets.write(look, book, plans, worstFirst, stamp);
+    Marks.spans(workbook);
     Marks.stamp(workbook, stamp);
 
     List<SheetEdit> edits = new ArrayList<>();

@@ -3,6 +3,8 @@ package org.wetmil.workbook.fill;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -54,6 +56,25 @@ public final class Marks {
     XSSFName name = sheet.getWorkbook().createName();
     name.setNameName(SHEET + word);
     name.setRefersToFormula(Texts.sheet(sheet.getSheetName()) + "!$A$1");
+  }
+
+  /** Lets the marks of sheets span all that was written, so that what is added later is told. */
+  static void spans(XSSFWorkbook workbook) {
+    for (Name name : workbook.getAllNames()) {
+      if (name.getNameName().startsWith(SHEET)) {
+        XSSFSheet sheet = workbook.getSheet(name.getSheetName());
+        int columns = 1;
+        for (Row row : sheet) {
+          columns = Math.max(columns, row.getLastCellNum());
+        }
+        name.setRefersToFormula(
+            Texts.sheet(sheet.getSheetName())
+                + "!$A$1:$"
+                + CellReference.convertNumToColString(columns - 1)
+                + "$"
+                + (sheet.getLastRowNum() + 1));
+      }
+    }
   }
 
   static void columns(XSSFSheet sheet, SheetPlan.Block block, int slot) {

@@ -110,6 +110,10 @@ final class RowCells implements RowAdditions {
           style,
           new CellContent.Formula(live.formula().print(names), new CellContent.Num(value)));
     }
+    if (figure instanceof Figure.Typed typed) {
+      int bold = styles[column.ordinal()][1];
+      return new AddedCell(at, bold, new CellContent.Num(typed.number()));
+    }
     if (figure instanceof Figure.Choice choice) {
       return new AddedCell(at, style, new CellContent.Num(choice.number()));
     }

@@ -175,6 +175,9 @@ public final class StoredFigures {
     Optional<RawCell> cell = cell(sheet, slot, line, column);
     if (cell.isPresent() && cell.get().kind() == CellKind.NUMBER) {
       double value = Double.parseDouble(cell.get().text());
+      if (computed instanceof Figure.Typed typed) {
+        return new Figure.Typed(value, typed.formula());
+      }
       return computed instanceof Figure.Live live
           ? new Figure.Live(live.formula(), value)
           : new Figure.Choice(value);

@@ -7,16 +7,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.Bid;
 import org.wetmil.estimate.BidSheet;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.FileName;
+import org.wetmil.workbook.read.earlier.EarlierBasis;
+import org.wetmil.workbook.read.earlier.EarlierColumns;
+import org.wetmil.workbook.read.earlier.EarlierFill;
+import org.wetmil.workbook.read.earlier.EarlierSheets;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.MissingResults;
@@ -45,10 +52,15 @@ public final class BidReader {
   private final EstimatorTables tables = new EstimatorTables();
   private final List<SheetPart> candidates = new ArrayList<>();
   private final HeadingsSeen seen = new HeadingsSeen();
+  private final ReadOptions options;
   private HeadingWords words;
+  private List<EarlierFill> fills = List.of();
+  private Set<FilledColumn> notTold = Set.of();
 
-  private BidReader(Path file, PackageReader workbook, MissingResults missing) {
+  private BidReader(
+      Path file, PackageReader workbook, MissingResults missing, ReadOptions options) {
     this.file = file;
+    this.options = options;
     this.workbook = workbook;
     this.marks = OwnMarks.of(workbook);
     this.grids = new GridReader(workbook, marks, missing);
@@ -67,19 +79,21 @@ public final class BidReader {
   public static ReadWorkbook read(Path file, ReadOptions options) {
     try (PackageReader workbook = PackageReader.open(file);
         MissingResults missing = new MissingResults(file, options.mostRowsComputed())) {
-      return new BidReader(file, workbook, missing).read(missing);
+      return new BidReader(file, workbook, missing, options).read(missing);
     }
   }
 
   private ReadWorkbook read(MissingResults missing) {
     sortSheets();
+    readOurSheets();
     Catalogue names = tables.over(UnitSystem.US, new ArrayList<>());
     List<BidSheetReader.Result> results = new ArrayList<>();
     candidates.forEach(sheet -> bidOn(sheet, names).ifPresent(results::add));
     if (results.isEmpty()) {
       throw new WorkbookException.NoBid(file, seen.noTable());
     }
-    List<BidSheet> sheets = results.stream().map(BidSheetReader.Result::sheet).toList();
+    List<BidSheet> sheets =
+        results.stream().map(BidSheetReader.Result::sheet).map(this::withEarlier).toList();
     if (sheets.stream().allMatch(sheet -> sheet.lines().isEmpty())) {
       throw new WorkbookException.NoBid(file, seen.noRow(sheets.get(0).name()));
     }
@@ -97,7 +111,36 @@ public final class BidReader {
         marks.filledBefore(),
         marks.sheets(),
         grids.ours(),
-        rows);
+        rows,
+        fills);
+  }
+
+  /** Takes up what is on the sheets of an earlier fill. */
+  private void readOurSheets() {
+    Optional<String> name = OwnMarks.sheet(workbook, "basis");
+    EarlierSheets earlier = new EarlierSheets(workbook);
+    for (SheetPart sheet : workbook.sheets()) {
+      if (!marks.sheets().contains(sheet.name())) {
+        continue;
+      }
+      Grid grid = grids.whole(sheet);
+      remarks.addAll(earlier.written(sheet, grid));
+      if (!name.equals(Optional.of(sheet.name()))) {
+        continue;
+      }
+      EarlierBasis basis = new EarlierBasis(grid);
+      fills = basis.fills();
+      notTold = basis.hasHose() ? Set.of(FilledColumn.FLOW) : Set.of();
+      Catalogue known = tables.over(UnitSystem.US, new ArrayList<>());
+      basis.yours().forEach(yours -> remarks.add(tables.addOnBasis(yours, known)));
+    }
+  }
+
+  /** Gives the lines what the cells of an earlier fill hold. */
+  private BidSheet withEarlier(BidSheet sheet) {
+    return new EarlierColumns(
+            sheet, marks.filled(), grids.values(sheet.name()), notTold, !options.refresh())
+        .attached();
   }
 
   /** Reads the sheets of tables and words, and keeps those that may be bids. */
@@ -179,7 +222,7 @@ public final class BidReader {
   }
 
   private String job() {
-    String name = file.getFileName().toString();
+    String name = fills.isEmpty() ? FileName.of(file) : fills.get(0).input();
     int dot = name.lastIndexOf('.');
     String stem = dot > 0 ? name.substring(0, dot) : name;
     return tables.setting(Setting.JOB).orElse(stem);

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.Bid;
+import org.wetmil.workbook.read.earlier.EarlierFill;
 import org.wetmil.workbook.read.table.RowKind;
 import org.wetmil.workbook.stream.CellRange;
 
@@ -15,6 +16,7 @@ import org.wetmil.workbook.stream.CellRange;
  * @param filledBefore whether it carries the mark of an earlier fill
  * @param ourSheets sheets that an earlier fill added
  * @param ourCells the cells that an earlier fill wrote, by sheet
+ * @param fills earlier ones, oldest first
  * @param rows how many rows of each kind the tables have
  */
 public record ReadWorkbook(
@@ -23,10 +25,12 @@ public record ReadWorkbook(
     boolean filledBefore,
     List<String> ourSheets,
     Map<String, List<CellRange>> ourCells,
-    Map<RowKind, Integer> rows) {
+    Map<RowKind, Integer> rows,
+    List<EarlierFill> fills) {
   public ReadWorkbook {
     layouts = List.copyOf(layouts);
     ourSheets = List.copyOf(ourSheets);
+    fills = List.copyOf(fills);
     ourCells = Map.copyOf(ourCells);
     rows = Collections.unmodifiableMap(new EnumMap<>(rows));
   }

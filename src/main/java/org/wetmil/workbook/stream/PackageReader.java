@@ -4,7 +4,9 @@ import java.io.Closeable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -162,6 +164,40 @@ public final class PackageReader implements Closeable {
         .map(
             range ->
                 new TableRef(name == null ? shown : name, shown, range, headerRows, totalsRows));
+  }
+
+  /** The notes on the cells of a sheet, by address. */
+  public Map<String, String> notes(SheetPart sheet) {
+    Map<String, String> notes = new LinkedHashMap<>();
+    for (Relationship part : Relationships.of(zip, sheet.part()).listType("comments")) {
+      zip.xml(
+          part.target(),
+          at -> {
+            notes(at, notes);
+            return null;
+          });
+    }
+    return notes;
+  }
+
+  private static void notes(XMLStreamReader at, Map<String, String> notes)
+      throws XMLStreamException {
+    while (XmlIn.nextChild(at)) {
+      if (!at.getLocalName().equals("commentList")) {
+        XmlIn.skip(at);
+        continue;
+      }
+      while (XmlIn.nextChild(at)) {
+        String address = XmlIn.attribute(at, "ref");
+        while (XmlIn.nextChild(at)) {
+          if (at.getLocalName().equals("text")) {
+            notes.put(address == null ? "" : address, StoredText.ofRuns(at));
+          } else {
+            XmlIn.skip(at);
+          }
+        }
+      }
+    }
   }
 
   /** The merged cells and the filter of a sheet. Reads past all its rows: ask once. */

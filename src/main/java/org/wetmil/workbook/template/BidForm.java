@@ -18,7 +18,7 @@ import org.wetmil.workbook.fill.Rows;
 
 /** The blank sheet of bid lines: an Excel table with a column for every input. */
 final class BidForm {
-  /** Lines laid out; the table grows with what is typed below. */
+  /** Lines of a blank form. */
   static final int ROWS = 60;
 
   /** Per cent; small enough for two pages while nothing is filled. */
@@ -29,26 +29,31 @@ final class BidForm {
   private final XSSFSheet sheet;
   private final Look look;
   private final UnitSystem system;
+  private final int rows;
 
-  BidForm(XSSFSheet sheet, Look look, UnitSystem system) {
+  /**
+   * @param rows lines to lay out; the table grows with what is typed below
+   */
+  BidForm(XSSFSheet sheet, Look look, UnitSystem system, int rows) {
     this.sheet = sheet;
     this.look = look;
     this.system = system;
+    this.rows = rows;
   }
 
   void write() {
-    Rows rows = new Rows(sheet);
-    rows.row().current().setHeightInPoints(Headings.HEIGHT);
+    Rows lines = new Rows(sheet);
+    lines.row().current().setHeightInPoints(Headings.HEIGHT);
     Prompts prompts = new Prompts(sheet);
     for (InputColumn column : COLUMNS) {
       String heading = Headings.of(column.heading(), column.quantity(), system);
-      rows.text(heading, look.asked());
+      lines.text(heading, look.asked());
       int at = column.ordinal();
-      prompt(prompts, column, new CellRangeAddressList(1, ROWS, at, at), heading);
+      prompt(prompts, column, new CellRangeAddressList(1, rows, at, at), heading);
       sheet.setColumnWidth(at, width(column, heading) * 256);
     }
-    for (int i = 0; i < ROWS; i++) {
-      XSSFRow row = rows.row().current();
+    for (int i = 0; i < rows; i++) {
+      XSSFRow row = lines.row().current();
       for (InputColumn column : COLUMNS) {
         row.createCell(column.ordinal()).setCellStyle(look.blank(column == InputColumn.TIP));
       }
@@ -61,7 +66,7 @@ final class BidForm {
 
   /** As wide as it takes, since filled columns will follow; each page begins with the rooms. */
   private void onPaper() {
-    Pages.landscape(sheet, COLUMNS.length, ROWS + 1);
+    Pages.landscape(sheet, COLUMNS.length, rows + 1);
     sheet.setFitToPage(false);
     sheet.getPrintSetup().setScale(SCALE);
     sheet.getWorkbook().removePrintArea(sheet.getWorkbook().getSheetIndex(sheet));
@@ -77,7 +82,7 @@ final class BidForm {
             .getWorkbook()
             .getCreationHelper()
             .createAreaReference(
-                new CellReference(0, 0), new CellReference(ROWS, COLUMNS.length - 1));
+                new CellReference(0, 0), new CellReference(rows, COLUMNS.length - 1));
     XSSFTable table = sheet.createTable(area);
     table.setName("BidLines");
     table.setDisplayName("BidLines");
@@ -88,7 +93,7 @@ final class BidForm {
   private void codesAreText() {
     int tip = InputColumn.TIP.ordinal();
     sheet.addIgnoredErrors(
-        new CellRangeAddress(1, ROWS, tip, tip), IgnoredErrorType.NUMBER_STORED_AS_TEXT);
+        new CellRangeAddress(1, rows, tip, tip), IgnoredErrorType.NUMBER_STORED_AS_TEXT);
   }
 
   private static void prompt(

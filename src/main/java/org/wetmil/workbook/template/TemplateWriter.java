@@ -29,6 +29,9 @@ public final class TemplateWriter {
                   Tables.OPENING_KINDS,
                   Tables.SHAPES)));
 
+  /** The sheet of bid lines: a column for every input, in their order, headings in row 1. */
+  public static final String BID = "Bid";
+
   private TemplateWriter() {}
 
   /**
@@ -38,16 +41,22 @@ public final class TemplateWriter {
    */
   public static void write(Path output, UnitSystem system, boolean overwrite) {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-      shape(workbook, system);
+      shape(workbook, system, BidForm.ROWS);
       NewWorkbook.write(workbook, output, overwrite);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static void shape(XSSFWorkbook workbook, UnitSystem system) {
+  /**
+   * Gives an empty workbook the sheets of a blank bid.
+   *
+   * @param lines bid lines to lay out, at least; never fewer than a blank form has
+   */
+  public static void shape(XSSFWorkbook workbook, UnitSystem system, int lines) {
     Look look = new Look(workbook);
-    new BidForm(workbook.createSheet("Bid"), look, system).write();
+    int rows = Math.max(lines, BidForm.ROWS);
+    new BidForm(workbook.createSheet(BID), look, system, rows).write();
     new HowToSheet(workbook.createSheet("How-to"), look, system).write();
     for (Tables table : SHEETS) {
       var sheet = workbook.createSheet(table.title());

@@ -15,7 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Makes small workbooks for tests, a row at a time. */
-final class Book {
+public final class Book {
   /** A formula; without a value it has no stored result. */
   record Formula(String text, Object value) {}
 
@@ -27,14 +27,14 @@ final class Book {
   private int next;
 
   /** Begins a sheet. */
-  Book sheet(String name) {
+  public Book sheet(String name) {
     sheet = workbook.createSheet(name);
     next = 0;
     return this;
   }
 
   /** Adds a row; a null leaves a cell out. */
-  Book row(Object... values) {
+  public Book row(Object... values) {
     Row row = sheet.createRow(next++);
     for (int i = 0; i < values.length; i++) {
       if (values[i] != null) {
@@ -85,11 +85,11 @@ final class Book {
     }
   }
 
-  Path write(Path folder) {
+  public Path write(Path folder) {
     return write(folder, "job.xlsx");
   }
 
-  Path write(Path folder, String name) {
+  public Path write(Path folder, String name) {
     Path file = folder.resolve(name);
     try (OutputStream out = Files.newOutputStream(file)) {
       workbook.write(out);

@@ -19,6 +19,7 @@ public final class GridReader {
   private final MissingResults missing;
   private final CellText texts;
   private final Map<String, List<CellRange>> ours = new HashMap<>();
+  private final Map<String, List<RawCell>> values = new HashMap<>();
 
   public GridReader(PackageReader workbook, OwnMarks marks, MissingResults missing) {
     this.workbook = workbook;
@@ -33,6 +34,11 @@ public final class GridReader {
    */
   public Map<String, List<CellRange>> ours() {
     return ours;
+  }
+
+  /** The cells of an earlier fill on a sheet read whole that hold a value and no formula. */
+  public List<RawCell> values(String sheet) {
+    return values.getOrDefault(sheet, List.of());
   }
 
   /** A whole sheet, with formulas computed that have no stored result. */
@@ -50,11 +56,12 @@ public final class GridReader {
   private List<GridRow> rows(SheetPart sheet, int end) {
     List<GridRow> rows = new ArrayList<>();
     OurCells own = new OurCells(marks.columns().getOrDefault(sheet.name(), List.of()));
+    List<RawCell> found = new ArrayList<>();
     workbook.rows(
         sheet,
         row -> {
           if (row.row() < end) {
-            GridRow kept = kept(row, own);
+            GridRow kept = kept(row, own, found);
             if (!kept.cells().isEmpty()) {
               rows.add(kept);
             }
@@ -63,16 +70,23 @@ public final class GridReader {
         });
     if (!own.ranges().isEmpty()) {
       ours.put(sheet.name(), own.ranges());
+      values.put(sheet.name(), found);
     }
     return rows;
   }
 
-  private static GridRow kept(RawRow row, OurCells ours) {
-    List<RawCell> cells =
-        row.cells().stream()
-            .filter(cell -> !ours.holds(cell) && !isEmpty(cell))
-            .sorted(Comparator.comparingInt(RawCell::column))
-            .toList();
+  private static GridRow kept(RawRow row, OurCells ours, List<RawCell> values) {
+    List<RawCell> cells = new ArrayList<>();
+    for (RawCell cell : row.cells()) {
+      if (ours.holds(cell)) {
+        if (cell.formula() == null && !isEmpty(cell)) {
+          values.add(cell);
+        }
+      } else if (!isEmpty(cell)) {
+        cells.add(cell);
+      }
+    }
+    cells.sort(Comparator.comparingInt(RawCell::column));
     return new GridRow(row.row(), row.hidden(), cells);
   }
 

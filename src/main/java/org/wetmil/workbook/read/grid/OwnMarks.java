@@ -22,24 +22,36 @@ import org.wetmil.workbook.stream.TableRef;
  * @param filledBefore whether the workbook says that it was filled
  * @param sheets sheets that the fill added
  * @param columns the cells that it wrote, by sheet
+ * @param filled the same, each with the filled column that its mark names
  */
 public record OwnMarks(
-    boolean filledBefore, List<String> sheets, Map<String, List<CellRange>> columns) {
+    boolean filledBefore,
+    List<String> sheets,
+    Map<String, List<CellRange>> columns,
+    List<Filled> filled) {
   /** The document property that a filled workbook carries. */
   public static final String PROPERTY = "Wetmil filled";
 
   /** Hidden names of a sheet that begin so refer to a filled column, its heading included. */
   public static final String COLUMN = "wm_col_";
 
-  /** Hidden names of the workbook that begin so refer to the first cell of a sheet of ours. */
+  /** Hidden names of the workbook that begin so refer to what a fill wrote on a sheet of ours. */
   public static final String SHEET = "wm_sheet_";
 
+  /**
+   * A filled column of a sheet.
+   *
+   * @param word the name of the column, in small letters
+   */
+  public record Filled(String sheet, String word, CellRange range) {}
+
   public static OwnMarks of(PackageReader workbook) {
-    boolean filled =
+    boolean before =
         workbook.customProperties().stream()
             .anyMatch(property -> property.name().equalsIgnoreCase(PROPERTY));
     List<String> sheets = new ArrayList<>();
     Map<String, List<CellRange>> columns = new HashMap<>();
+    List<Filled> filled = new ArrayList<>();
     for (DefinedName name : workbook.definedNames()) {
       String key = name.name().toLowerCase(Locale.ROOT);
       if (key.startsWith(SHEET)) {
@@ -48,13 +60,33 @@ public record OwnMarks(
         Optional<String> sheet =
             Optional.ofNullable(name.sheet()).or(() -> sheetOf(name.refersTo()));
         sheet.ifPresent(
-            each ->
-                columns
-                    .computeIfAbsent(each, any -> new ArrayList<>())
-                    .addAll(ranges(name.refersTo())));
+            each -> {
+              List<CellRange> ranges = ranges(name.refersTo());
+              columns.computeIfAbsent(each, any -> new ArrayList<>()).addAll(ranges);
+              String word = key.substring(COLUMN.length());
+              ranges.forEach(range -> filled.add(new Filled(each, word, range)));
+            });
       }
     }
-    return new OwnMarks(filled, List.copyOf(sheets), Map.copyOf(columns));
+    return new OwnMarks(before, List.copyOf(sheets), Map.copyOf(columns), List.copyOf(filled));
+  }
+
+  /** The sheet of ours that carries a word, as in basis. */
+  public static Optional<String> sheet(PackageReader workbook, String word) {
+    return workbook.definedNames().stream()
+        .filter(name -> name.name().equalsIgnoreCase(SHEET + word))
+        .flatMap(name -> sheetOf(name.refersTo()).stream())
+        .findFirst();
+  }
+
+  /** What the earlier fill wrote on a sheet of ours; empty when its mark does not tell. */
+  public static Optional<CellRange> span(PackageReader workbook, String sheet) {
+    return workbook.definedNames().stream()
+        .filter(name -> name.name().toLowerCase(Locale.ROOT).startsWith(SHEET))
+        .filter(name -> sheetOf(name.refersTo()).equals(Optional.of(sheet)))
+        .flatMap(name -> ranges(name.refersTo()).stream())
+        .filter(range -> range.lastRow() > 0)
+        .findFirst();
   }
 
   /** Excel tables as they were before an earlier fill let them grow. */

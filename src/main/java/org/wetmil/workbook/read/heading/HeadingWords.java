@@ -77,7 +77,7 @@ public final class HeadingWords {
   }
 
   /** The heading of a column of the sheet, whose stacked texts are given from top to bottom. */
-  Heading heading(int column, List<String> stack) {
+  public Heading heading(int column, List<String> stack) {
     List<HeadingText> texts = stack.stream().map(this::apart).collect(Collectors.toList());
     Optional<Unit> below = Optional.empty();
     if (texts.size() > 1 && texts.get(texts.size() - 1).bare()) {

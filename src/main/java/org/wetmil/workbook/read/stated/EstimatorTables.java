@@ -2,21 +2,28 @@ package org.wetmil.workbook.read.stated;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.StatedRow;
+import org.wetmil.catalogue.StatedRow.StatedCell;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
+import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.read.earlier.EarlierBasis;
 import org.wetmil.workbook.read.grid.Grid;
 
 /** The rows that the estimator's own sheets state for the tables of figures. */
 public final class EstimatorTables {
   private final Map<Tables, List<StatedRow>> rows = new EnumMap<>(Tables.class);
+  private final Map<Tables, List<StatedRow>> onBasis = new EnumMap<>(Tables.class);
   private final List<TableProblem> nameless = new ArrayList<>();
 
   public void add(Tables table, Grid grid) {
@@ -24,9 +31,42 @@ public final class EstimatorTables {
         .addAll(StatedSheet.rows(grid, table, nameless));
   }
 
+  /**
+   * Adds a value typed on the Basis sheet of an earlier fill, which wins over all others.
+   *
+   * @param known the tables without it
+   */
+  public Remark addOnBasis(EarlierBasis.Yours yours, Catalogue known) {
+    String figure = yours.row() + ", " + yours.figure().toLowerCase(Locale.ROOT);
+    String raw = yours.value().raw();
+    if (yours.table().isList() || known.table(yours.table()).find(yours.row()).isEmpty()) {
+      return remark(
+          yours,
+          "%s typed on Basis for %s is not used; state it on a sheet %s."
+              .formatted(raw, figure, yours.table().title()));
+    }
+    String first = known.table(yours.table()).spec().fields().get(0).heading();
+    List<StatedRow> rows = onBasis.computeIfAbsent(yours.table(), any -> new ArrayList<>());
+    Map<String, StatedCell> cells = new LinkedHashMap<>();
+    rows.stream()
+        .filter(row -> row.cells().get(first).raw().equals(yours.row()))
+        .forEach(row -> cells.putAll(row.cells()));
+    rows.removeIf(row -> row.cells().get(first).raw().equals(yours.row()));
+    cells.put(first, new StatedCell("", yours.row(), Double.NaN, null, false, false));
+    cells.put(yours.figure(), yours.value());
+    rows.add(new StatedRow(yours.sheet(), yours.sheetRow(), cells, true));
+    String over = raw.equals(yours.asFilled()) ? "" : ", typed over " + yours.asFilled();
+    return remark(yours, "%s is %s as typed on Basis%s.".formatted(figure, raw, over));
+  }
+
+  private static Remark remark(EarlierBasis.Yours yours, String message) {
+    return new Remark("basis-typed-over", yours.sheet(), "", yours.value().raw(), message);
+  }
+
   /** The text of a setting; empty when none is stated. */
   public Optional<String> setting(Setting setting) {
-    return rows.getOrDefault(Tables.SETTINGS, List.of()).stream()
+    return Stream.of(rows, onBasis)
+        .flatMap(each -> each.getOrDefault(Tables.SETTINGS, List.of()).stream())
         .filter(row -> row.cells().containsKey("Value"))
         .filter(
             row -> Names.key(row.cells().get("Setting").raw()).equals(Names.key(setting.title())))
@@ -43,6 +83,6 @@ public final class EstimatorTables {
   /** The built-in tables with these rows laid over them. */
   public Catalogue over(UnitSystem fallback, List<TableProblem> problems) {
     problems.addAll(nameless);
-    return Catalogue.builtIn().with(rows, fallback, problems);
+    return Catalogue.builtIn().with(rows, fallback, problems).with(onBasis, fallback, problems);
   }
 }

@@ -7,7 +7,7 @@ import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.RawCell;
 
 /** Tells the totals of a table from its lines. */
-final class TotalWords {
+public final class TotalWords {
   private static final String TOTAL =
       "(?:totals?|sub[\\s-]?totals?|sum|sums|summe|zwischensumme|gesamt|gesamtsumme|insgesamt"
           + "|suma|totales|subtotales)";
@@ -32,7 +32,7 @@ final class TotalWords {
 
   private TotalWords() {}
 
-  static boolean isLabel(String text) {
+  public static boolean isLabel(String text) {
     // Most texts of a long sheet have none of these letters, and need no pattern.
     return MAYBE.matcher(text).find() && isLabelled(text);
   }

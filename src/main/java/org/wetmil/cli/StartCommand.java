@@ -1,0 +1,58 @@
+package org.wetmil.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.wetmil.jobs.StartJob;
+import org.wetmil.workbook.start.Start;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code wetmil start}: a room list in, a bid workbook to complete out. */
+@Command(
+    name = "start",
+    description = "Makes a bid workbook from a room list: COBie, or a table of rooms.")
+final class StartCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "ROOMS", description = "The workbook that lists the rooms.")
+  private Path rooms;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description =
+          "The file to write, ending in .xlsx; when not given, ROOMS-bid.xlsx beside the list.")
+  private Path out;
+
+  @Option(names = "--force", description = "Write over an older file.")
+  private boolean force;
+
+  @Override
+  public Integer call() {
+    Path file = out == null ? StartJob.usualName(rooms) : out;
+    Start.Made made = StartJob.make(rooms, file, force);
+    PrintWriter print = spec.commandLine().getOut();
+    made.remarks().forEach(remark -> print.println(rooms + ": " + remark));
+    String missing =
+        made.missing().entrySet().stream()
+            .map(each -> each.getKey() + " on " + each.getValue())
+            .collect(Collectors.joining(", "));
+    print.printf(
+        Locale.ROOT,
+        "%s: from %s: %d room(s), %d line(s), %d door(s) and window(s); %s%n",
+        file,
+        made.source(),
+        made.rooms(),
+        made.lines(),
+        made.openings(),
+        missing.isEmpty() ? "nothing to fill in" : "to fill in (see Notes): " + missing);
+    print.flush();
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,79 @@
+package org.wetmil.workbook.start;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.wetmil.estimate.InputColumn;
+
+/** A bid line being drafted: what is known of it, what is missing, and why it stands as it does. */
+final class DraftLine {
+  private final Map<InputColumn, Double> numbers = new EnumMap<>(InputColumn.class);
+  private final Map<InputColumn, String> words = new EnumMap<>(InputColumn.class);
+  private final Set<InputColumn> needed = new LinkedHashSet<>();
+  private final List<String> notes = new ArrayList<>();
+
+  DraftLine(String room, String surface) {
+    put(InputColumn.ROOM, room);
+    put(InputColumn.SURFACE, surface);
+  }
+
+  /** Sets a size in the kept unit of its column; one that is not known stays blank. */
+  DraftLine put(InputColumn column, double base) {
+    if (!Double.isNaN(base)) {
+      numbers.put(column, base);
+    }
+    return this;
+  }
+
+  DraftLine put(InputColumn column, String word) {
+    if (!word.isEmpty()) {
+      words.put(column, word);
+    }
+    return this;
+  }
+
+  void count(int count) {
+    numbers.put(InputColumn.COUNT, (double) count);
+  }
+
+  /** Says that the line cannot be computed without a column. */
+  void require(InputColumn column) {
+    needed.add(column);
+  }
+
+  void note(String sentence) {
+    if (!sentence.isEmpty()) {
+      notes.add(sentence);
+    }
+  }
+
+  Map<InputColumn, Double> numbers() {
+    return numbers;
+  }
+
+  /** The words, the notes among them. */
+  Map<InputColumn, String> words() {
+    Map<InputColumn, String> all = new EnumMap<>(words);
+    List<String> said = new ArrayList<>();
+    List<InputColumn> missing = missing();
+    if (!missing.isEmpty()) {
+      said.add(
+          "To fill in: " + String.join(", ", missing.stream().map(InputColumn::heading).toList()));
+    }
+    said.addAll(notes);
+    if (!said.isEmpty()) {
+      all.put(InputColumn.NOTES, String.join(". ", said) + ".");
+    }
+    return all;
+  }
+
+  /** Columns that the line needs and the list does not tell. */
+  List<InputColumn> missing() {
+    return needed.stream()
+        .filter(column -> !numbers.containsKey(column) && !words.containsKey(column))
+        .toList();
+  }
+}

@@ -1,0 +1,45 @@
+package org.wetmil.workbook.start;
+
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Coating;
+import org.wetmil.catalogue.Lookup;
+
+/** Which coating a finish names, if it names one: "Acrylic latex paint, eggshell" is latex. */
+final class FinishWords {
+  private static final Pattern GAPS = Pattern.compile("[\\s,;/()+&:]+");
+
+  /** A finish that is one of these is no coating whatever else it says: vinyl wall covering. */
+  private static final Pattern NO_PAINT =
+      Pattern.compile(
+          "(?iu)\\b(?:tiles?|tiled|paper|wallpaper|carpet|linoleum|vinyl|terrazzo|stone|marble"
+              + "|granite|rubber|laminate|glass|unpainted)\\b");
+
+  private FinishWords() {}
+
+  /** The name of the one coating that is meant; empty when there is none, or more than one. */
+  static String coating(String finish) {
+    if (Catalogue.builtIn().coating(finish) instanceof Lookup.Found<Coating> whole) {
+      return whole.ambiguous() ? "" : whole.value().name();
+    }
+    if (NO_PAINT.matcher(finish).find()) {
+      return "";
+    }
+    List<String> words = Arrays.stream(GAPS.split(finish)).filter(word -> !word.isEmpty()).toList();
+    Set<String> found = new LinkedHashSet<>();
+    for (int length = Math.min(3, words.size()); length > 0 && found.isEmpty(); length--) {
+      for (int from = 0; from + length <= words.size(); from++) {
+        String part = String.join(" ", words.subList(from, from + length));
+        if (Catalogue.builtIn().coating(part) instanceof Lookup.Found<Coating> coating
+            && !coating.ambiguous()) {
+          found.add(coating.value().name());
+        }
+      }
+    }
+    return found.size() == 1 ? found.iterator().next() : "";
+  }
+}

@@ -1,0 +1,51 @@
+package org.wetmil.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.workbook.read.Book;
+
+class StartCommandTest {
+  @TempDir Path folder;
+
+  private final StringWriter printed = new StringWriter();
+
+  @Test
+  void bidAppearsBesideTheListAndWhatIsMissingIsCounted() {
+    Path list =
+        new Book()
+            .sheet("Rooms")
+            .row("Room", "Area (m²)", "Height (m)")
+            .row("Foyer", 20, 2.7)
+            .write(folder, "rooms.xlsx");
+
+    int code = execute("start", list.toString());
+
+    assertThat(code).isEqualTo(ExitCode.DONE);
+    assertThat(folder.resolve("rooms-bid.xlsx")).exists();
+    assertThat(printed.toString())
+        .contains("a table of rooms, sheet Rooms: 1 room(s), 3 line(s)")
+        .contains("Length on 1")
+        .contains("Coating on 3");
+  }
+
+  @Test
+  void workbookWithoutRoomsEndsWithItsOwnCode() throws IOException {
+    Path list = new Book().sheet("Prices").row("Item", "Price").write(folder);
+
+    assertThat(execute("start", list.toString())).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(printed.toString()).contains("no list of rooms");
+    assertThat(Files.list(folder)).containsExactly(list);
+  }
+
+  private int execute(String... args) {
+    PrintWriter writer = new PrintWriter(printed, true);
+    return WetmilCommand.commandLine().setOut(writer).setErr(writer).execute(args);
+  }
+}
