@@ -12,6 +12,7 @@ import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
+import org.wetmil.workbook.read.ReadOptions;
 import org.wetmil.workbook.read.ReadWorkbook;
 
 /** Fills one workbook: read, compute, check, write. */
@@ -19,6 +20,7 @@ public final class FillJob {
   private final LocalDate date;
   private final String version;
   private final boolean overwrite;
+  private final ReadOptions options;
 
   /**
    * @param date printed on Basis; given in, so that the same input gives the same output
@@ -26,9 +28,23 @@ public final class FillJob {
    * @param overwrite whether an older output may be replaced
    */
   public FillJob(LocalDate date, String version, boolean overwrite) {
+    this(date, version, overwrite, ReadOptions.USUAL);
+  }
+
+  private FillJob(LocalDate date, String version, boolean overwrite, ReadOptions options) {
     this.date = date;
     this.version = version;
     this.overwrite = overwrite;
+    this.options = options;
+  }
+
+  /**
+   * The same with the tables of another workbook laid under those of each bid.
+   *
+   * @throws org.wetmil.workbook.WorkbookException when the workbook cannot be read or has no tables
+   */
+  public FillJob over(Path tables) {
+    return new FillJob(date, version, overwrite, ReadOptions.over(BidReader.tables(tables)));
   }
 
   /**
@@ -49,7 +65,7 @@ public final class FillJob {
   }
 
   private FillReport fill(Fingerprint input, Path output) {
-    ReadWorkbook read = BidReader.read(input.file());
+    ReadWorkbook read = BidReader.read(input.file(), options);
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
     FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);

@@ -51,10 +51,30 @@ final class PastBids {
   private static final List<String> CREWS = List.of("Finch", CREW, "Heron");
   private static final List<String> PLACES =
       List.of(
-          "Brook school", "Cedar depot", "Dale clinic", "Elm library", "Ford hall", "Grove store",
-          "Hill works", "Iron loft", "Jetty shed", "Kiln studio", "Lake lodge", "Mere offices",
-          "North gym", "Oak chapel", "Pond cafe", "Quay market", "Ridge garage", "Sand court",
-          "Tarn hostel", "Upper mill", "Vale surgery", "West barn", "Yew house", "Zinc works");
+          "Brook school",
+          "Cedar depot",
+          "Dale clinic",
+          "Elm library",
+          "Ford hall",
+          "Grove store",
+          "Hill works",
+          "Iron loft",
+          "Jetty shed",
+          "Kiln studio",
+          "Lake lodge",
+          "Mere offices",
+          "North gym",
+          "Oak chapel",
+          "Pond cafe",
+          "Quay market",
+          "Ridge garage",
+          "Sand court",
+          "Tarn hostel",
+          "Upper mill",
+          "Vale surgery",
+          "West barn",
+          "Yew house",
+          "Zinc works");
   private static final String HEADINGS =
       "Room | Surface | Condition | Length (ft) | Width (ft) | Height (ft) | Count"
           + " | Openings (ft²) | Coating | Coats | Tip";
@@ -91,8 +111,13 @@ final class PastBids {
 
   /** Audits the sample into a file. */
   static void audit(Path output) {
+    audit(output, null);
+  }
+
+  /** The same with the suggested tables into another file. */
+  static void audit(Path output, Path tables) {
     AuditOptions options =
-        new AuditOptions(ACTUALS, UnitSystem.US, PaintTable.LOSS, DATE, "sample", true);
+        new AuditOptions(ACTUALS, UnitSystem.US, PaintTable.LOSS, tables, DATE, "sample", true);
     new AuditJob(options, (done, all) -> {}).audit(FOLDER, output);
   }
 
@@ -104,10 +129,22 @@ final class PastBids {
       int width = 25 + random.nextInt(30);
       int height = 15 + random.nextInt(8);
       String coating = random.nextInt(3) > 0 ? COATING : "latex";
-      lines.add(line("Hall", "walls", "painted", length, width, height, "", 120, coating, 2, "517"));
+      lines.add(
+          line("Hall", "walls", "painted", length, width, height, "", 120, coating, 2, "517"));
       if (random.nextBoolean()) {
         lines.add(
-            line("Hall", "metal deck ceiling", "painted", length, width, height, "", 0, "dry fall", 1, "521"));
+            line(
+                "Hall",
+                "metal deck ceiling",
+                "painted",
+                length,
+                width,
+                height,
+                "",
+                0,
+                "dry fall",
+                1,
+                "521"));
       }
     }
     int rooms = 2 + random.nextInt(4);
@@ -119,7 +156,19 @@ final class PastBids {
       lines.add(line(name, "walls", "painted", length, width, 9, "", 42, coating, 2, "517"));
       lines.add(line(name, "ceiling", "painted", length, width, 9, "", 0, "latex", 1, "517"));
     }
-    lines.add(line("All", "doors", "painted", 0, 0, 0, "" + (2 + random.nextInt(8)), 0, "oil-based", 2, "410"));
+    lines.add(
+        line(
+            "All",
+            "doors",
+            "painted",
+            0,
+            0,
+            0,
+            "" + (2 + random.nextInt(8)),
+            0,
+            "oil-based",
+            2,
+            "410"));
     return new SampleBook()
         .sheet(
             "Bid",
@@ -137,13 +186,31 @@ final class PastBids {
   }
 
   private static String line(
-      String room, String surface, String condition, int length, int width, int height,
-      String count, int openings, String coating, int coats, String tip) {
+      String room,
+      String surface,
+      String condition,
+      int length,
+      int width,
+      int height,
+      String count,
+      int openings,
+      String coating,
+      int coats,
+      String tip) {
     return String.join(
         "|",
         Arrays.asList(
-            room, surface, condition, size(length), size(width), size(height), count,
-            size(openings), coating, "" + coats, tip));
+            room,
+            surface,
+            condition,
+            size(length),
+            size(width),
+            size(height),
+            count,
+            size(openings),
+            coating,
+            "" + coats,
+            tip));
   }
 
   private static String size(int size) {
@@ -173,8 +240,7 @@ final class PastBids {
     }
     hours *= whole.hours().number(JobFigure.TOTAL) / filled.total(FilledColumn.LABOUR);
     List<String> rows = new ArrayList<>();
-    rows.add(
-        String.format(Locale.ROOT, "%s,,,%.1f,%s,%s,%s", job, hours, date, crew, estimator));
+    rows.add(String.format(Locale.ROOT, "%s,,,%.1f,%s,%s,%s", job, hours, date, crew, estimator));
     gallons.forEach(
         (coating, amount) ->
             rows.add(String.format(Locale.ROOT, "%s,%s,%.1f,,,,", job, coating, amount)));

@@ -50,6 +50,11 @@ final class BasisPage {
                   + " only the job as a whole has (set-up, clean-up, changes, touch-up, hoses),"
                   + " spread over the lines by their size; where a line states its own, it does not."),
           List.of(
+              "Factors already applied",
+              "Where a bid's own tables state another stick or trigger share than the built-in ones,"
+                  + " as after an earlier audit, what that adds is taken out of the bid first: the"
+                  + " suggestions always replace the built-in figures."),
+          List.of(
               "Taken",
               "A line's own figure wins over its coating's, a coating's over the job's. What a job"
                   + " took in all, less what its lines and coatings say, belongs to the rest."),
