@@ -123,9 +123,7 @@ public final class Catalogue {
       return found;
     }
     Row loss = losses.get(List.of(coating.name(), known.value().name()));
-    return loss == null
-        ? found
-        : new Lookup.Found<>(known.value().with(loss), known.ambiguous());
+    return loss == null ? found : new Lookup.Found<>(known.value().with(loss), known.ambiguous());
   }
 
   public Lookup<Sprayer> sprayer(String name) {

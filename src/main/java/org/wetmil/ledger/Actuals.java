@@ -171,8 +171,7 @@ public record Actuals(List<ActualsLine> lines, List<Problem> problems) {
       if (text.isEmpty()) {
         return null;
       }
-      Optional<LocalDate> date =
-          DateColumn.read(text, dates.shown().orElse(DateOrder.MONTH_FIRST));
+      Optional<LocalDate> date = DateColumn.read(text, dates.shown().orElse(DateOrder.MONTH_FIRST));
       if (date.isEmpty()) {
         problem(row, ActualsColumn.DATE, "a date, as in 2026-03-04");
       }

@@ -12,7 +12,8 @@ import org.wetmil.workbook.audit.LeftOut;
  * @param figures suggested figures written as tables
  * @param leftOut files that gave no bid
  */
-public record AuditReport(int bids, int findings, int figures, List<LeftOut> leftOut, Verdict verdict) {
+public record AuditReport(
+    int bids, int findings, int figures, List<LeftOut> leftOut, Verdict verdict) {
 
   /** Files that could not be read. */
   public List<LeftOut> unreadable() {

@@ -46,8 +46,7 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
                 false,
                 "This format is not read; open it in a spreadsheet program and save it as .xlsx."));
       } else if (FilledMark.isAudited(file) || FilledMark.isReconciled(file)) {
-        leftOut.add(
-            new LeftOut(FileName.of(file), true, "This is a result of Wetmil and no bid."));
+        leftOut.add(new LeftOut(FileName.of(file), true, "This is a result of Wetmil and no bid."));
       } else {
         Optional<Path> source =
             FilledMark.source(file).map(byName::get).filter(path -> !path.equals(file));

@@ -1,6 +1,5 @@
 package org.wetmil.jobs.audit;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -184,8 +183,7 @@ final class Outcomes {
     return text.isBlank() ? null : text;
   }
 
-  private static <T> T last(
-      List<ActualsLine> lines, Function<ActualsLine, T> what, T otherwise) {
+  private static <T> T last(List<ActualsLine> lines, Function<ActualsLine, T> what, T otherwise) {
     return lines.stream()
         .map(what)
         .filter(Objects::nonNull)

@@ -96,8 +96,7 @@ record PastBook(
     }
 
     PastBook book() {
-      List<FilledLine> counted =
-          filled.lines().filter(line -> line.work().isIncluded()).toList();
+      List<FilledLine> counted = filled.lines().filter(line -> line.work().isIncluded()).toList();
       Map<Measure, List<Double>> taken =
           Map.of(
               Measure.PAINT, numbers(counted, InputColumn.ACTUAL_PAINT),

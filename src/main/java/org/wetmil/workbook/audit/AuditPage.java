@@ -90,9 +90,7 @@ final class AuditPage {
   /** What was bid and taken in all: sums of the list of jobs, which they follow. */
   private void figures() {
     rows.gap().row();
-    String[] headings = {
-      "", "Jobs", "Bid", "Taken", "Taken/bid", "Usual miss", "With the change"
-    };
+    String[] headings = {"", "Jobs", "Bid", "Taken", "Taken/bid", "Usual miss", "With the change"};
     for (int i = 0; i < headings.length; i++) {
       rows.text(headings[i], look.band(i > 0));
     }

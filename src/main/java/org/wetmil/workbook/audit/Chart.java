@@ -97,7 +97,8 @@ final class Chart {
     dots.setMarkerSize((short) 6);
     dots.setLineProperties(new XDDFLineProperties(new XDDFNoFillProperties()));
     if (line != null) {
-      var drawn = (XDDFScatterChartData.Series) points.addSeries(numbers(line[0]), numbers(line[1]));
+      var drawn =
+          (XDDFScatterChartData.Series) points.addSeries(numbers(line[0]), numbers(line[1]));
       drawn.setTitle(lineName, null);
       drawn.setSmooth(false);
       drawn.setMarkerStyle(MarkerStyle.NONE);
@@ -115,7 +116,11 @@ final class Chart {
 
   /** For each name a bar from low to high, which changes its tone at the middle. */
   void spans(
-      String title, CellRangeAddress names, CellRangeAddress[] parts, String[] said, double[] ends) {
+      String title,
+      CellRangeAddress names,
+      CellRangeAddress[] parts,
+      String[] said,
+      double[] ends) {
     XDDFCategoryAxis down = chart.createCategoryAxis(AxisPosition.LEFT);
     down.setOrientation(AxisOrientation.MAX_MIN);
     down.setCrosses(AxisCrosses.AUTO_ZERO);
@@ -155,8 +160,7 @@ final class Chart {
     return axis;
   }
 
-  private XDDFNumericalDataSource<Double> numbers(
-      CellRangeAddress range) {
+  private XDDFNumericalDataSource<Double> numbers(CellRangeAddress range) {
     return XDDFDataSourcesFactory.fromNumericCellRange(data, range);
   }
 
@@ -170,8 +174,7 @@ final class Chart {
     for (CTTextParagraph paragraph : title.getTx().getRich().getPList()) {
       paragraph
           .getRList()
-          .forEach(
-              run -> ink(run.isSetRPr() ? run.getRPr() : run.addNewRPr(), size, bold));
+          .forEach(run -> ink(run.isSetRPr() ? run.getRPr() : run.addNewRPr(), size, bold));
     }
   }
 

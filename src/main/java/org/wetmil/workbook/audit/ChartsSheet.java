@@ -89,8 +89,12 @@ final class ChartsSheet {
       rows.text(heading, look.heading());
     }
     double most =
-        nice(jobs.stream().mapToDouble(job -> shown(measure, Math.max(job.estimated(), job.actual())))
-            .max().orElse(1) * ROOM);
+        nice(
+            jobs.stream()
+                    .mapToDouble(job -> shown(measure, Math.max(job.estimated(), job.actual())))
+                    .max()
+                    .orElse(1)
+                * ROOM);
     double[] days = days(jobs);
     double[] drift = drift(audit, days);
     int line = rows.number();
@@ -104,14 +108,11 @@ final class ChartsSheet {
 
     int top = 1 + place * 2 * (CHART_ROWS + 1);
     CellRangeAddress[] even = {column(line, line + 1, 1), column(line, line + 1, 2)};
-    Chart.Axes amounts =
-        new Chart.Axes("bid, " + unit, "taken, " + unit, "#,##0", "#,##0");
+    Chart.Axes amounts = new Chart.Axes("bid, " + unit, "taken, " + unit, "#,##0", "#,##0");
     int half = COLUMNS / 2;
     for (XSSFSheet on : List.of(sheet, page)) {
       int[] corners =
-          on == sheet
-              ? new int[] {0, top, half, top + CHART_ROWS}
-              : AuditPage.chart(place, below);
+          on == sheet ? new int[] {0, top, half, top + CHART_ROWS} : AuditPage.chart(place, below);
       new Chart(on, sheet, corners, against(audit))
           .points(
               amounts,
@@ -151,15 +152,13 @@ final class ChartsSheet {
     String jobs = JobsSheet.NAME + "!";
     rows.row()
         .formula(jobs + JobsColumn.JOB.in(at), job.bid().id(), look.text(false))
-        .formula(
-            jobs + columns.bid().in(at), shown(measure, job.estimated()), look.number(1))
+        .formula(jobs + columns.bid().in(at), shown(measure, job.estimated()), look.number(1))
         .formula(jobs + columns.taken().in(at), shown(measure, job.actual()), look.number(1));
     LocalDate date = job.bid().date();
     if (date == null) {
       rows.skip(1);
     } else {
-      rows.formula(
-          jobs + JobsColumn.DATE.in(at), DateUtil.getExcelDate(date), look.date());
+      rows.formula(jobs + JobsColumn.DATE.in(at), DateUtil.getExcelDate(date), look.date());
     }
     rows.formula(jobs + columns.ratio().in(at), job.ratio(), look.number(2));
   }
@@ -198,8 +197,7 @@ final class ChartsSheet {
     int last = rows.number() - 1;
     double[] ends =
         ends(groups.stream().flatMap(g -> Stream.of(g.likely().low(), g.likely().high())), 0.05);
-    new Chart(
-            sheet, sheet, new int[] {0, top, COLUMNS, top + CHART_ROWS}, furthest(audit, groups))
+    new Chart(sheet, sheet, new int[] {0, top, COLUMNS, top + CHART_ROWS}, furthest(audit, groups))
         .spans(
             "taken/bid: pale below the middle, dark above it; 1.00 is right",
             column(first, last, 0),
@@ -245,8 +243,7 @@ final class ChartsSheet {
         .findFirst()
         .map(
             group ->
-                "%s by group: furthest off is %s"
-                    .formatted(capital(word), group.effect().group()))
+                "%s by group: furthest off is %s".formatted(capital(word), group.effect().group()))
         .orElse(capital(word) + " by group: none stands out by more than luck explains");
   }
 

@@ -65,13 +65,11 @@ final class GroupsSheet {
         .text(measure.quantity().unit(book.system()).symbol(), look.aside())
         .number(JobsSheet.shown(measure, group.estimated(), book.system()), look.number(1))
         .number(JobsSheet.shown(measure, group.actual(), book.system()), look.number(1))
-        .formula(
-            "K" + rows.number() + "/J" + rows.number(), group.ratioOfSums(), look.number(2));
+        .formula("K" + rows.number() + "/J" + rows.number(), group.ratioOfSums(), look.number(2));
     Optional<JudgedEffect> effect = effect(audit, group);
     rows.number(effect.map(JudgedEffect::ratio).orElse(Double.NaN), look.number(2))
         .number(
-            effect.map(JudgedEffect::adjustedChance).orElse(group.adjustedChance()),
-            look.number(3))
+            effect.map(JudgedEffect::adjustedChance).orElse(group.adjustedChance()), look.number(3))
         .text(apart(audit, group), look.aside());
   }
 

@@ -68,8 +68,7 @@ final class JobsSheet {
     rows.row()
         .text(bid.id(), look.strong())
         .text(job.file(), look.text(false))
-        .number(
-            bid.date() == null ? Double.NaN : DateUtil.getExcelDate(bid.date()), look.date())
+        .number(bid.date() == null ? Double.NaN : DateUtil.getExcelDate(bid.date()), look.date())
         .text(bid.crew(), look.text(false))
         .text(bid.estimator(), look.text(false))
         .text(outcome(bid), look.text(false))

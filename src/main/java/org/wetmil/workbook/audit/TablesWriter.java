@@ -88,9 +88,7 @@ public final class TablesWriter {
           for (String column : columns) {
             Suggestion figure = figures.get(column);
             rows.number(
-                figure == null
-                    ? Double.NaN
-                    : figure.quantity().shown(figure.suggested(), system),
+                figure == null ? Double.NaN : figure.quantity().shown(figure.suggested(), system),
                 look.number(3));
           }
         });

@@ -117,8 +117,9 @@ public final class OldSums {
   private void leftOut(RawCell total, int row, String reference) {
     RawCell cell = row < 0 ? null : grid.at(row, total.column());
     boolean isTotal =
-        cell != null && cell.formula() != null && cell.formula().toUpperCase(Locale.ROOT)
-            .contains("SUM(");
+        cell != null
+            && cell.formula() != null
+            && cell.formula().toUpperCase(Locale.ROOT).contains("SUM(");
     if (cell != null && !isTotal && !Double.isNaN(number(row, total.column()))) {
       say(
           total,
@@ -133,8 +134,7 @@ public final class OldSums {
   }
 
   private void overwritten(List<RawCell> column) {
-    List<RawCell> numbers =
-        column.stream().filter(cell -> cell.kind() == CellKind.NUMBER).toList();
+    List<RawCell> numbers = column.stream().filter(cell -> cell.kind() == CellKind.NUMBER).toList();
     List<RawCell> formulas = numbers.stream().filter(cell -> cell.formula() != null).toList();
     if (formulas.size() < FEWEST || formulas.size() < MOST * numbers.size()) {
       return;

@@ -69,9 +69,7 @@ public final class EstimatorTables {
   public Catalogue over(UnitSystem fallback, List<TableProblem> problems) {
     problems.addAll(nameless);
     Catalogue below =
-        under.isEmpty()
-            ? Catalogue.builtIn()
-            : Catalogue.builtIn().with(under, fallback, problems);
+        under.isEmpty() ? Catalogue.builtIn() : Catalogue.builtIn().with(under, fallback, problems);
     return below.with(rows, fallback, problems);
   }
 }
