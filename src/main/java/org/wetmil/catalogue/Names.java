@@ -1,5 +1,6 @@
 package org.wetmil.catalogue;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -39,7 +40,10 @@ public final class Names {
         : stem;
   }
 
-  /** Up to three names that a misspelt one may have meant, nearest first. */
+  /**
+   * Up to three names that a misspelt one may have meant, nearest first. A third of the letters may
+   * differ, half where a whole word is shared: stringers are no siding.
+   */
   public static List<String> nearest(String name, Stream<String> known) {
     String key = key(name);
     if (key.length() > LONGEST) {
@@ -48,11 +52,18 @@ public final class Names {
     record Near(String name, int distance) {}
     return known
         .map(other -> new Near(other, distance(key, key(other))))
-        .filter(near -> near.distance() <= Math.max(2, key.length() / 2))
+        .filter(
+            near ->
+                near.distance()
+                    <= Math.max(2, key.length() / (shareWord(key, key(near.name())) ? 2 : 3)))
         .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
         .limit(3)
         .map(Near::name)
         .toList();
+  }
+
+  private static boolean shareWord(String a, String b) {
+    return !Collections.disjoint(List.of(a.split(" ")), List.of(b.split(" ")));
   }
 
   /** Levenshtein distance: letters to change, add or leave out. */

@@ -42,6 +42,12 @@ final class ReaderChecks {
               "Its word alone could mean several columns.",
               "Rename the column if it is meant otherwise."),
           remark(
+              "heading-not-read",
+              Severity.NOTE,
+              "Columns are not read",
+              "What stands under a heading that is not known is in no figure.",
+              "Name the columns by the headings of a bid, if figures are to follow them."),
+          remark(
               "unit-from-text",
               Severity.NOTE,
               "The units are taken from a line of text",

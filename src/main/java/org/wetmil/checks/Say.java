@@ -18,6 +18,14 @@ final class Say {
     return withUnit(quantity, base, system, decimals(quantity, system));
   }
 
+  /** A figure that stands in formulas: to a thousandth where fewer digits would hide a part. */
+  static String held(Quantity quantity, double base, UnitSystem system) {
+    int decimals = decimals(quantity, system);
+    double shown = quantity.shown(base, system);
+    boolean whole = Math.abs(shown - Double.parseDouble(number(shown, decimals))) < 5e-4;
+    return withUnit(quantity, base, system, whole ? decimals : Math.max(3, decimals));
+  }
+
   /** A figure and its limit, with as many digits as it takes to tell them apart. */
   static Pair pair(Quantity quantity, double base, double limit, UnitSystem system) {
     int decimals = decimals(quantity, system);

@@ -201,7 +201,7 @@ final class SheetChecks {
         "%s is not a plain number, so formulas hold %s and will not follow a change%s; fill again."
             .formatted(
                 raw,
-                line.say(column.quantity(), line.number(column)),
+                Say.held(column.quantity(), line.number(column), line.system()),
                 others == 0 ? "" : " (%s more in this column)".formatted(others)));
   }
 }

@@ -3,8 +3,6 @@ package org.wetmil.checks;
 import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.TIP;
 
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.wetmil.catalogue.Kind;
@@ -12,8 +10,8 @@ import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Sprayer;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Setup;
+import org.wetmil.estimate.job.TipSwitch;
 import org.wetmil.quantity.Quantity;
-import org.wetmil.quantity.Unit;
 import org.wetmil.trade.FilterMesh;
 
 /** Orifice and fan against the coating, the surface and the machine. */
@@ -64,7 +62,16 @@ final class TipChecks {
               Kind.HOUSE,
               "the Sprayers sheet",
               "Take a finer orifice or another sprayer.",
-              Rule.ofLine(TipChecks::overSprayer)));
+              Rule.ofLine(TipChecks::overSprayer)),
+          new Check(
+              "planned-against-recommended",
+              Severity.NOTE,
+              "The planned tip is not the recommended one",
+              "Film, pace, time and paint of both show what switching would change.",
+              Kind.DERIVED,
+              "both tips by the same laws",
+              "Keep the planned tip if its film and pace suit you, else switch.",
+              Rule.ofLine(TipChecks::otherPlanned)));
 
   private TipChecks() {}
 
@@ -130,12 +137,7 @@ final class TipChecks {
 
   /** The coarsest filter that holds back what would clog a tip; empty when none is fine enough. */
   static Optional<FilterMesh> coarsestMesh(Line line, Setup setup) {
-    double mostMicron =
-        line.setting(Setting.FILTER_SHARE)
-            * Unit.THOU.to(Unit.MICROMETRE, setup.tip().orificeThou());
-    return Arrays.stream(FilterMesh.values())
-        .filter(mesh -> mesh.openingMicron() <= mostMicron)
-        .max(Comparator.comparingDouble(FilterMesh::openingMicron));
+    return FilterMesh.coarsestFor(setup.tip().orificeThou(), line.setting(Setting.FILTER_SHARE));
   }
 
   private static Optional<Fault> fanTooWide(Line line) {
@@ -173,6 +175,30 @@ final class TipChecks {
         said.limit(),
         "The %s fan of %s is wider than the %s %s%s"
             .formatted(said.measured(), planned.tip().code(), said.limit(), of, line.instead()));
+  }
+
+  private static Optional<Fault> otherPlanned(Line line) {
+    return TipSwitch.of(line.filled())
+        .map(
+            both -> {
+              String planned = side(line, both.planned());
+              String recommended = side(line, both.recommended());
+              return line.fault(
+                  TIP,
+                  planned,
+                  recommended,
+                  "Planned %s; recommended %s.".formatted(planned, recommended));
+            });
+  }
+
+  private static String side(Line line, TipSwitch.Side side) {
+    return "%s: %s wet, %s, %s min, %s"
+        .formatted(
+            side.setup().tip().code(),
+            line.say(Quantity.FILM, side.setup().wetMil()),
+            line.say(Quantity.GUN_SPEED, side.setup().speedInPerS()),
+            Say.number(60 * side.sprayHours(), 0),
+            line.say(Quantity.VOLUME, side.paintGal()));
   }
 
   private static Optional<Fault> overSprayer(Line line) {

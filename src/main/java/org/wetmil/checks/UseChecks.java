@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wetmil.ledger.LedgerColumn;
+import org.wetmil.ledger.LedgerLine;
 import org.wetmil.ledger.LineKind;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.PlacedLine;
+import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.flag.Cause;
 import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.reconcile.match.Reason;
@@ -69,7 +71,7 @@ final class UseChecks {
               "yield-impossible",
               Severity.WARNING,
               "The paint used cannot make the film bid",
-              "Without any loss it would take more paint.",
+              "Even without a drop lost in the air it would take more paint.",
               Flag.Type.IMPOSSIBLE_YIELD),
           flag(
               "paint-not-bought",
@@ -149,7 +151,7 @@ final class UseChecks {
   }
 
   private static Fault unmatched(PlacedLine placed) {
-    String item = Say.quoted(placed.line().itemOrDescription());
+    String item = Say.quoted(item(placed.line()));
     String job = Say.quoted(placed.line().text(LedgerColumn.JOB));
     String or = placed.suggestion().isEmpty() ? "" : Say.or(placed.suggestion());
     String said =
@@ -179,6 +181,15 @@ final class UseChecks {
         or,
         said + ".",
         false);
+  }
+
+  /** The item and its description, where both are stated. */
+  private static String item(LedgerLine line) {
+    return Stream.of(LedgerColumn.ITEM, LedgerColumn.DESCRIPTION)
+        .map(line::text)
+        .filter(text -> !text.isEmpty())
+        .distinct()
+        .collect(Collectors.joining(": "));
   }
 
   private static String meant(String or) {
@@ -249,8 +260,8 @@ final class UseChecks {
       case IMPOSSIBLE_YIELD ->
           new Say.Pair(
               Say.of(Quantity.VOLUME, use.usedGal(), system) + " used",
-              Say.of(Quantity.VOLUME, use.bid().theoreticalGal(), system)
-                  + " is the film bid without any loss");
+              Say.of(Quantity.VOLUME, least(use.bid()), system)
+                  + " is the least for the film bid, with no loss in the air");
       case NOTHING_BOUGHT -> new Say.Pair("nothing bought", bid);
       default ->
           new Say.Pair(
@@ -261,6 +272,11 @@ final class UseChecks {
                   + Say.percent(Math.abs(use.varianceShare()))
                   + ")");
     };
+  }
+
+  /** Paint for the film bid at a transfer efficiency of 1, in US gallons. */
+  private static double least(BidUse bid) {
+    return bid.theoreticalGal() * bid.roughness() / (1 - bid.waste());
   }
 
   private static String price(BigDecimal perGal, ReconciledBooks books) {

@@ -41,6 +41,12 @@ final class FillCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Write over an older output.")
   private boolean force;
 
+  @Option(
+      names = "--values",
+      description =
+          "Also write BID-customer.xlsx: the page for the customer alone, without formulas.")
+  private boolean values;
+
   @Option(names = "--quiet", description = "Print only the closing line of each workbook.")
   private boolean quiet;
 
@@ -80,12 +86,14 @@ final class FillCommand implements Callable<Integer> {
     FillJob own = new FillJob(date, ProjectVersion.version(), force);
     FillJob job = tables == null ? own : own.over(tables);
     Outputs outputs = new Outputs(out, inputs);
+    FillRun.Filler filler =
+        (input, output) -> job.fill(input, output, values ? outputs.customer(output) : null);
     if (json == null) {
-      new FillRun(job::fill, List.of(printer, outcome)).fill(inputs, outputs);
+      new FillRun(filler, List.of(printer, outcome)).fill(inputs, outputs);
       return outcome.code();
     }
     try (JsonRun run = JsonRun.begin(json, inputs, ProjectVersion.version(), date, force)) {
-      new FillRun(job::fill, List.of(printer, outcome, run)).fill(inputs, outputs);
+      new FillRun(filler, List.of(printer, outcome, run)).fill(inputs, outputs);
       run.finish();
     }
     return outcome.code();

@@ -27,6 +27,9 @@ final class Outcome implements FillListener {
         failOn != null
             && report.located().stream()
                 .anyMatch(each -> each.finding().severity().compareTo(failOn) >= 0);
+    if (report.lacksCustomerCopy()) {
+      raise(ExitCode.UNUSABLE);
+    }
     raise(found ? ExitCode.FINDINGS : ExitCode.DONE);
   }
 

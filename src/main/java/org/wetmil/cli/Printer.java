@@ -2,6 +2,7 @@ package org.wetmil.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.wetmil.checks.Finding;
@@ -9,7 +10,6 @@ import org.wetmil.checks.Severity;
 import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.jobs.Inputs;
-import org.wetmil.quantity.Quantity;
 import picocli.CommandLine;
 
 /** Prints what a job reports: findings and closing lines out, refusals and faults as errors. */
@@ -34,6 +34,11 @@ final class Printer implements FillListener {
       report.located().forEach(found -> finding(report.input(), found));
     }
     line(out, closing(report));
+    if (report.lacksCustomerCopy()) {
+      refused(report.input(), noCopy(report));
+    } else if (report.customer() != null) {
+      line(out, report.customer() + ": for the customer, without formulas");
+    }
     out.flush();
   }
 
@@ -77,10 +82,20 @@ final class Printer implements FillListener {
     line(out, input + ": " + where + severity + ": " + finding.check() + ": " + finding.message());
   }
 
+  private static String noCopy(FillReport report) {
+    List<String> missing = report.price().missing();
+    return "%s: no copy for the customer without a price; state %s."
+        .formatted(
+            report.input(),
+            missing.isEmpty()
+                ? "the setting Labour rate and the prices of the coatings"
+                : String.join(", ", missing));
+  }
+
   private static String closing(FillReport report) {
     return String.format(
         Locale.ROOT,
-        "%s: %s read, %d filled, %d not filled%s; %s, %s, %s; paint %.1f %s, labour %.1f h",
+        "%s: %s read, %d filled, %d not filled%s; %s, %s, %s; paint %.1f %s, labour %.1f h%s",
         report.output(),
         count(report.rows(), "row"),
         report.filled(),
@@ -90,8 +105,29 @@ final class Printer implements FillListener {
         severity(report, Severity.WARNING),
         severity(report, Severity.NOTE),
         report.paint(),
-        Quantity.VOLUME.unit(report.system()).symbol(),
-        report.hours());
+        report.volumeUnit(),
+        report.hours(),
+        switching(report));
+  }
+
+  /** What the recommended tips would save against the planned ones. */
+  private static String switching(FillReport report) {
+    int lines = report.switching().lines();
+    return lines == 0
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "; recommended instead of planned tips on %s: %s, %s",
+            count(lines, "line"),
+            saved("paint", report.volume(report.switching().savedGal()), report.volumeUnit()),
+            saved("spraying", report.switching().savedHours(), "h"));
+  }
+
+  private static String saved(String what, double amount, String unit) {
+    String shown = String.format(Locale.ROOT, "%.1f", Math.abs(amount));
+    return shown.equals("0.0")
+        ? what + " the same"
+        : what + " " + shown + " " + unit + (amount < 0 ? " more" : " less");
   }
 
   private static String severity(FillReport report, Severity severity) {

@@ -49,8 +49,8 @@ public record InputValue(
       low = Double.NaN;
       high = Double.NaN;
     }
-    // the cell may be in a smaller unit than the number is kept in
-    if (!isNumber || !(Math.abs(cellNumber) <= MOST * MOST)) {
+    // the cell may be in a smaller unit than the number is kept in, and a text may stand for one
+    if (state != State.READ || !(Math.abs(cellNumber) <= MOST * MOST)) {
       cellNumber = Double.NaN;
     }
   }

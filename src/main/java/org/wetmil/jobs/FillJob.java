@@ -8,6 +8,7 @@ import org.wetmil.checks.Finding;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.opc.FileName;
@@ -54,9 +55,18 @@ public final class FillJob {
    *     cannot be written; its message is one sentence for the user
    */
   public FillReport fill(Path input, Path output) {
+    return fill(input, output, null);
+  }
+
+  /**
+   * Fills a workbook into a new file, and writes a copy for the customer where there is a price.
+   *
+   * @param customer the file for the customer; null for none
+   */
+  public FillReport fill(Path input, Path output, Path customer) {
     Fingerprint before = Fingerprint.of(input);
     try {
-      return fill(before, output);
+      return fill(before, output, customer);
     } catch (RuntimeException e) {
       // half a file looks damaged; that it is being written is the better word
       before.requireUnchanged();
@@ -64,7 +74,7 @@ public final class FillJob {
     }
   }
 
-  private FillReport fill(Fingerprint input, Path output) {
+  private FillReport fill(Fingerprint input, Path output, Path customer) {
     ReadWorkbook read = BidReader.read(input.file(), options);
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
@@ -72,6 +82,10 @@ public final class FillJob {
     FilledJob job = FilledJob.of(filled);
     FillWriter writer = new FillWriter(read, job, findings, stamp);
     writer.write(input.file(), output, overwrite, input::requireUnchanged);
-    return FillReport.of(input.file(), input.sha256(), output, job, findings, writer::address);
+    if (customer != null && job.price().price().isPresent()) {
+      CustomerCopy.write(job, stamp, customer, overwrite);
+    }
+    return FillReport.of(
+        input.file(), input.sha256(), output, customer, job, findings, writer::address);
   }
 }

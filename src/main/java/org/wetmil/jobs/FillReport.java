@@ -11,6 +11,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.job.JobPrice;
 import org.wetmil.estimate.job.Switching;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
@@ -20,6 +21,7 @@ import org.wetmil.quantity.UnitSystem;
  *
  * @param input the workbook as it was named
  * @param sha256 of the input
+ * @param customer the file for the customer, if the job has a price; null when none was asked for
  * @param bid its lines as filled
  * @param rows bid lines read
  * @param filled of them, those with paint and hours
@@ -28,11 +30,13 @@ import org.wetmil.quantity.UnitSystem;
  * @param paintGal paint of the lines that count and of the hoses
  * @param hours labour of the job, its own rows included
  * @param switching what the recommended tips would save against the planned ones
+ * @param price the price, or what it lacks
  */
 public record FillReport(
     Path input,
     String sha256,
     Path output,
+    Path customer,
     FilledBid bid,
     int rows,
     int filled,
@@ -41,6 +45,7 @@ public record FillReport(
     double paintGal,
     double hours,
     Switching switching,
+    JobPrice price,
     UnitSystem system) {
 
   /** A finding and the cell it is about; the address is empty when it is about no cell. */
@@ -50,6 +55,7 @@ public record FillReport(
       Path input,
       String sha256,
       Path output,
+      Path customer,
       FilledJob job,
       List<Finding> findings,
       Function<Finding, String> address) {
@@ -61,6 +67,7 @@ public record FillReport(
         input,
         sha256,
         output,
+        customer,
         bid,
         rows,
         filled,
@@ -69,7 +76,13 @@ public record FillReport(
         job.paintGal(),
         job.hours().number(JobFigure.TOTAL),
         job.switching(),
+        job.price(),
         bid.bid().system());
+  }
+
+  /** Whether a file for the customer was asked for and could not be made for want of a price. */
+  public boolean lacksCustomerCopy() {
+    return customer != null && price.price().isEmpty();
   }
 
   public int notFilled() {
@@ -85,6 +98,15 @@ public record FillReport(
 
   /** Paint in the units of the job. */
   public double paint() {
-    return Quantity.VOLUME.shown(paintGal, system);
+    return volume(paintGal);
+  }
+
+  /** A volume in the units of the job. */
+  public double volume(double gal) {
+    return Quantity.VOLUME.shown(gal, system);
+  }
+
+  public String volumeUnit() {
+    return Quantity.VOLUME.unit(system).symbol();
   }
 }

@@ -11,6 +11,8 @@ import org.wetmil.workbook.opc.WorkbookKind;
 
 /** Names the outputs of one run: beside the input or where the user says, each once. */
 public final class Outputs {
+  private static final String FILLED = "-filled";
+
   private final Path out;
   private final Inputs inputs;
   private final Set<String> given = new HashSet<>();
@@ -33,13 +35,28 @@ public final class Outputs {
     int dot = name.lastIndexOf('.');
     String stem = dot < 0 ? name : name.substring(0, dot);
     boolean again = FilledMark.isFilled(input);
-    String base = again ? stem : stem + "-filled";
+    String base = again ? stem : stem + FILLED;
     String ending = ending(input);
     int number = again ? 2 : 1;
     Path path;
     do {
       String output = base + (number == 1 ? "" : "-" + number) + ending;
       path = out == null ? FileName.beside(input, output) : FileName.in(out, output);
+      number++;
+    } while (inputs.contains(path) || !given.add(key(path)));
+    return path;
+  }
+
+  /** The file for the customer, beside an output of this run. */
+  public Path customer(Path output) {
+    String name = FileName.of(output);
+    String stem = name.substring(0, name.lastIndexOf('.'));
+    String base = stem.endsWith(FILLED) ? stem.substring(0, stem.length() - FILLED.length()) : stem;
+    Path path;
+    int number = 1;
+    do {
+      String copy = base + "-customer" + (number == 1 ? "" : "-" + number) + ".xlsx";
+      path = FileName.beside(output, copy);
       number++;
     } while (inputs.contains(path) || !given.add(key(path)));
     return path;

@@ -128,8 +128,10 @@ final class Flagging {
     if (bid == null || use.pricePaid() == null || bid.signum() == 0) {
       return;
     }
-    double share = use.pricePaid().doubleValue() / bid.doubleValue() - 1;
-    if (Math.abs(share) > settings.toleranceShare() && !suspects.contains(key(use))) {
+    // in decimals, since 33 against 30 is 10 % and not a last bit more
+    BigDecimal most = bid.multiply(BigDecimal.valueOf(settings.toleranceShare()));
+    boolean far = use.pricePaid().subtract(bid).abs().compareTo(most) > 0;
+    if (far && !suspects.contains(key(use))) {
       add(Flag.Type.PRICE_OFF, use, List.of(Cause.PRICE_CHANGED, Cause.TYPING_MISTAKE));
     }
   }

@@ -44,9 +44,19 @@ public enum FilterMesh {
    * @return the mesh, or empty when even the finest is too coarse
    */
   public static Optional<FilterMesh> coarsestFor(double orificeThou) {
+    return coarsestFor(orificeThou, Constants.FILTER_OPENING_SHARE.value());
+  }
+
+  /**
+   * The same for another share of the orifice.
+   *
+   * @param share greatest opening against the orifice, above 0
+   */
+  public static Optional<FilterMesh> coarsestFor(double orificeThou, double share) {
     Require.positive("orificeThou", orificeThou);
+    Require.positive("share", share);
     double orificeMicron = Unit.THOU.to(Unit.MICROMETRE, orificeThou);
-    double mostMicron = Constants.FILTER_OPENING_SHARE.value() * orificeMicron;
+    double mostMicron = share * orificeMicron;
     return Arrays.stream(values())
         .filter(mesh -> mesh.openingMicron <= mostMicron)
         .max(Comparator.comparingDouble(FilterMesh::openingMicron));

@@ -45,6 +45,14 @@ class NamesTest {
   }
 
   @Test
+  void aNameThatIsMerelyAboutAsLongIsNoSuggestion() {
+    List<String> names = List.of("siding", "ceiling", "railing", "exterior latex");
+    assertThat(Names.nearest("Stringers", names.stream())).isEmpty();
+    assertThat(Names.nearest("Shelving", names.stream())).isEmpty();
+    assertThat(Names.nearest("Exterior acrylic", names.stream())).containsExactly("exterior latex");
+  }
+
+  @Test
   void aLongRemarkIsNotTakenForAMisspeltName() {
     assertThat(Names.nearest("see the note of the architect ".repeat(1000), Stream.of("walls")))
         .isEmpty();

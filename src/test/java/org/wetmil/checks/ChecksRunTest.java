@@ -154,6 +154,7 @@ class ChecksRunTest {
             "Bid 0 heading-twice",
             "Bid 5 unknown-coating",
             "Bid 6 formula-not-computed",
+            "Bid 6 planned-against-recommended",
             "Bid 6 film-too-thick",
             "Bid 6 class-values",
             "Coatings 0 table-value");

@@ -118,6 +118,7 @@ final class JobCases {
             "heading-twice",
             "heading-ambiguous",
             "heading-read-as",
+            "heading-not-read",
             "unit-from-text",
             "table-left-out",
             "row-left-out",

@@ -20,6 +20,14 @@ class SayTest {
   }
 
   @Test
+  void aFigureHeldInFormulasIsNotRoundedToAnotherLength() {
+    assertThat(Say.held(Quantity.LENGTH, 8.75, UnitSystem.US)).isEqualTo("8.75 ft");
+    assertThat(Say.held(Quantity.LENGTH, 6 + 2 / 12.0, UnitSystem.US)).isEqualTo("6.167 ft");
+    assertThat(Say.held(Quantity.LENGTH, 118.5, UnitSystem.US)).isEqualTo("118.5 ft");
+    assertThat(Say.held(Quantity.FILM, 5, UnitSystem.US)).isEqualTo("5.0 mil");
+  }
+
+  @Test
   void aFigureAndItsLimitNeverLookAlike() {
     assertThat(Say.pair(Quantity.FILM, 7.003, 7, UnitSystem.US))
         .isEqualTo(new Say.Pair("7.003 mil", "7.000 mil"));

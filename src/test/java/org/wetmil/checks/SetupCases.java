@@ -28,10 +28,16 @@ final class SetupCases {
   static List<Case> all() {
     List<Case> cases = new ArrayList<>();
     coats(cases);
+    switching(cases);
     pressures(cases);
     pumps(cases);
     tipsOnHand(cases);
     return cases;
+  }
+
+  private static void switching(List<Case> cases) {
+    // latex on walls takes 517
+    cases.add(Case.of("planned-against-recommended", room(TIP, "417"), room(TIP, "517")));
   }
 
   private static void coats(List<Case> cases) {

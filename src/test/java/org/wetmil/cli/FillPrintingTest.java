@@ -52,8 +52,25 @@ class FillPrintingTest {
     assertThat(ran.out().get(findings.size()))
         .matches(
             ".*job-filled\\.xlsx: 3 rows read, 2 filled, 1 not filled; 1 stop, \\d+ warnings?,"
-                + " \\d+ notes?; paint \\d+\\.\\d gal, labour \\d+\\.\\d h");
+                + " \\d+ notes?; paint \\d+\\.\\d gal, labour \\d+\\.\\d h; recommended"
+                + " instead of planned tips on 1 line: paint 2\\.0 gal less, spraying the same");
     assertThat(ran.err()).isEmpty();
+  }
+
+  @Test
+  void copyForTheCustomerNeedsPrices() {
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+
+    Ran ran = Ran.fill(bid, "--values");
+
+    assertThat(ran.code()).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(ran.err())
+        .containsExactly(
+            bid
+                + ": no copy for the customer without a price; state the setting Labour rate and"
+                + " the prices of the coatings.");
+    assertThat(folder.resolve("job-filled.xlsx")).exists();
+    assertThat(folder.resolve("job-customer.xlsx")).doesNotExist();
   }
 
   @Test

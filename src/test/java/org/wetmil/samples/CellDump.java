@@ -19,10 +19,10 @@ import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** What the cells of a workbook hold, as text, so that two workbooks can be compared by meaning. */
-final class CellDump {
+public final class CellDump {
   private CellDump() {}
 
-  static Map<String, String> of(Path workbook) throws IOException {
+  public static Map<String, String> of(Path workbook) throws IOException {
     Map<String, String> cells = new TreeMap<>();
     try (InputStream in = Files.newInputStream(workbook);
         Workbook book = new XSSFWorkbook(in)) {
@@ -61,7 +61,7 @@ final class CellDump {
     return String.format(Locale.ROOT, "%.12g", value);
   }
 
-  static List<String> differences(Map<String, String> before, Map<String, String> after) {
+  public static List<String> differences(Map<String, String> before, Map<String, String> after) {
     TreeSet<String> places = new TreeSet<>(before.keySet());
     places.addAll(after.keySet());
     List<String> differences = new ArrayList<>();

@@ -72,13 +72,13 @@ final class ClinicRefit {
             "Coating | Class | Volume solids (%) | Wet film target (mil) | Container sizes | Price",
             new int[] {18, 14, 12, 12, 14, 14},
             "Meadow Matt|latex|38|4.6|1; 5|'38; 172",
-            "latex|latex|||1; 5|'31; 139",
-            "oil-based|oil-based|||1|44",
-            "lacquer|lacquer|||1; 5|'52; 236",
-            "primer|primer|||1; 5|'27; 118",
-            "block filler|block filler|||5|112",
-            "dry fall|dry fall|||5|126",
-            "two-part|two-part|||1; 4|'88; 330")
+            "latex|latex|||1; 5|'36; 148",
+            "oil-based|oil-based|||1|52",
+            "lacquer|lacquer|||1|61",
+            "primer|primer|||1; 5|'28; 112.50",
+            "block filler|block filler|||5|98",
+            "dry fall|dry fall|||5|128",
+            "two-part|two-part|||2|138")
         .sheet(
             "Sprayers",
             List.of(),

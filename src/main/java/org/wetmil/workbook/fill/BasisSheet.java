@@ -118,7 +118,8 @@ final class BasisSheet {
   private void total(String label, FilledColumn column) {
     rows.row().text(label, look.strong()).text("", null).text("", null);
     double value = column.quantity().shown(filled.total(column), book.system());
-    rows.formula(Totals.all(plans, column, book.system()), value, look.number(2))
+    String formula = Totals.added(workbook, Totals.all(plans, column, book.system()));
+    rows.formula(formula, value, look.number(2))
         .text(column.quantity().unit(book.system()).symbol(), look.text(false));
   }
 
@@ -132,7 +133,7 @@ final class BasisSheet {
             .mapToDouble(line -> line.base(FilledColumn.PAINT))
             .sum();
     rows.formula(
-            Totals.ofCoating(plans, coating, book.system()),
+            Totals.added(workbook, Totals.ofCoating(plans, coating, book.system())),
             Quantity.VOLUME.shown(gal, book.system()),
             look.number(2))
         .text(Quantity.VOLUME.unit(book.system()).symbol(), look.text(false));

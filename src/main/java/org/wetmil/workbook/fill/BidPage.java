@@ -26,6 +26,10 @@ import org.wetmil.quantity.UnitSystem;
 final class BidPage {
   private static final int[] WIDTHS = {24, 24, 34, 8, 13};
   private static final int LAST = WIDTHS.length - 1;
+
+  /** Lines that fit on a page; the headings are repeated where there are more. */
+  private static final int PAGE = 45;
+
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
@@ -59,6 +63,8 @@ final class BidPage {
     list("Notes", notes());
     acceptance();
     Pages.upright(page.sheet(), WIDTHS.length, next);
+    // the file is none of the customer's business
+    page.sheet().getFooter().setLeft(filled.bid().job().replace("&", "&&"));
   }
 
   private void top(LocalDate date) {
@@ -83,8 +89,7 @@ final class BidPage {
     for (int i = 0; i < headings.size(); i++) {
       page.text(next, i, headings.get(i), look.band(i > 2));
     }
-    page.sheet().setRepeatingRows(new CellRangeAddress(next, next, -1, -1));
-    next++;
+    int heading = next++;
     List<Group> rooms =
         Group.of(
             filled,
@@ -103,7 +108,9 @@ final class BidPage {
         first = false;
       }
     }
-    page.across(next, 0, LAST, look.lineAbove());
+    if (next - heading > PAGE) {
+      page.sheet().setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
+    }
     next++;
   }
 
@@ -220,6 +227,7 @@ final class BidPage {
     return Stream.of(catalogue.text(setting).split(";"))
         .map(String::strip)
         .filter(part -> !part.isEmpty())
+        .map(part -> part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1))
         .toList();
   }
 

@@ -42,7 +42,7 @@ final class Canvas {
   Canvas formula(int row, int column, String formula, String value, XSSFCellStyle style) {
     XSSFCell cell = cell(row, column, style);
     cell.setCellFormula(formula);
-    cell.setCellValue(value);
+    cell.setCellValue(Texts.fitting(value));
     return this;
   }
 

@@ -22,54 +22,75 @@ import org.wetmil.trade.FilterMesh;
  */
 final class CrewSheet {
   /** A sheet takes 1,026 page breaks. */
-  static final int MOST_ROOMS = 1_000;
+  static final int MOST_PAGES = 1_000;
 
-  private static final int[] WIDTHS = {24, 26, 13, 12, 12, 16, 18, 20, 15, 9};
+  /** What the lines of a page share of its height, so that the rest fits on paper of any size. */
+  private static final double LINES_PT = 230;
+
+  private static final double LINE_PT = 38;
+
+  private static final int[] WIDTHS = {23, 25, 12, 15, 14, 14, 13, 13, 9};
+  private static final int LAST = WIDTHS.length - 1;
   private static final List<String> HEADINGS =
-      List.of(
-          "surface",
-          "coating",
-          "tip",
-          "fan",
-          "orifice",
-          "pressure",
-          "filter",
-          "pace",
-          "gauge",
-          "coats");
+      List.of("surface", "coating", "tip", "fan", "pressure", "filter", "pace", "gauge", "coats");
   private static final List<String> TROUBLES = List.of("runs", "clogs", "edges", "thick", "thin");
 
   private final XSSFSheet sheet;
   private final Look look;
   private final FilledBid filled;
   private final Wording wording;
+  private final Rows rows;
 
   CrewSheet(XSSFSheet sheet, Look look, FilledBid filled) {
     this.sheet = sheet;
     this.look = look;
     this.filled = filled;
+    this.rows = new Rows(sheet);
     this.wording = Wording.of(filled.bid().catalogue().text(Setting.CREW_LANGUAGE));
   }
 
   void write() {
-    Rows rows = new Rows(sheet);
-    Map<String, List<FilledLine>> rooms = rooms();
-    int written = 0;
-    for (List<FilledLine> lines : rooms.values()) {
-      if (written == MOST_ROOMS) {
-        rows.row()
-            .text((rooms.size() - MOST_ROOMS) + " more rooms stand on the bid", look.strong());
-        break;
-      }
-      if (written++ > 0) {
-        sheet.setRowBreak(rows.number() - 1);
-      }
-      room(rows, lines);
-    }
     for (int i = 0; i < WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
+    List<List<FilledLine>> pages = new ArrayList<>();
+    rooms().values().forEach(lines -> pages.addAll(pages(lines)));
+    for (int i = 0; i < Math.min(MOST_PAGES, pages.size()); i++) {
+      if (i > 0) {
+        sheet.setRowBreak(rows.number() - 1);
+      }
+      page(pages.get(i));
+    }
+    if (pages.size() > MOST_PAGES) {
+      rows.row().text(wording.get("crew.more", pages.size() - MOST_PAGES), look.strong());
+    }
     Pages.landscape(sheet, WIDTHS.length, rows.number());
+    Pages.narrowMargins(sheet);
+  }
+
+  /** The lines of a room, parted where a page is full. */
+  private List<List<FilledLine>> pages(List<FilledLine> lines) {
+    List<List<FilledLine>> pages = new ArrayList<>();
+    double left = 0;
+    for (FilledLine line : lines) {
+      if (left < height(line)) {
+        pages.add(new ArrayList<>());
+        left = LINES_PT;
+      }
+      left -= height(line);
+      pages.get(pages.size() - 1).add(line);
+    }
+    return pages;
+  }
+
+  private static double height(FilledLine line) {
+    String surface = line.line().text(InputColumn.SURFACE);
+    return Math.min(
+        LINES_PT,
+        Math.max(
+            LINE_PT,
+            Math.max(
+                Heights.of(surface, WIDTHS[0], 16), Heights.of(coating(line), WIDTHS[1], 16))));
   }
 
   private Map<String, List<FilledLine>> rooms() {
@@ -89,61 +110,85 @@ final class CrewSheet {
     return rooms;
   }
 
-  private void room(Rows rows, List<FilledLine> lines) {
+  private void page(List<FilledLine> lines) {
     String room = lines.get(0).line().text(InputColumn.ROOM);
+    String floor = lines.get(0).line().text(InputColumn.FLOOR);
     rows.row().text(room.isEmpty() ? wording.get("crew.room") : room, look.poster());
-    rows.current().setHeightInPoints(40);
+    rows.current().setHeightInPoints(32);
+    String place = floor.isEmpty() || floor.equalsIgnoreCase(room) ? "" : floor + ", ";
     rows.row()
-        .text(wording.get("crew.title") + ", " + filled.bid().job(), look.large(false))
+        .text(place + filled.bid().job() + ": " + wording.get("crew.title"), look.text(false))
         .current()
-        .setHeightInPoints(24);
+        .setHeightInPoints(20);
     rows.row();
     HEADINGS.forEach(key -> rows.text(wording.get("crew." + key), look.heading()));
-    rows.current().setHeightInPoints(34);
-    lines.forEach(line -> line(rows, line));
-    rows.gap();
+    rows.current().setHeightInPoints(Heights.HEADING_PT);
+    lines.forEach(this::line);
+    sentence(pass(lines.get(0).system()));
     rows.row().text(wording.get("crew.change"), look.block());
     Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.current().setHeightInPoints(18);
     for (String trouble : TROUBLES) {
       rows.row()
-          .text(wording.get("crew." + trouble), look.large(true))
-          .text(wording.get("crew." + trouble + ".do"), look.large(false));
-      rows.current().setHeightInPoints(22);
+          .text(wording.get("crew." + trouble), look.medium(true))
+          .text(wording.get("crew." + trouble + ".do"), look.medium(false));
+      rows.current().setHeightInPoints(17);
     }
-    sentence(rows, wording.get("crew.board"), 24);
-    sentence(rows, wording.get("crew.caution"), 62);
+    sentence(wording.get("crew.board"));
+    sentence(wording.get("crew.caution"));
   }
 
-  private void sentence(Rows rows, String text, float height) {
+  private String pass(UnitSystem system) {
+    double distance = filled.bid().catalogue().number(Setting.DISTANCE);
+    double overlap = filled.bid().catalogue().number(Setting.OVERLAP);
+    return wording.get(
+        "crew.pass", shown(distance, Quantity.FAN_WIDTH, system, 0), Plain.number(100 * overlap));
+  }
+
+  private void sentence(String text) {
     rows.row().text(text, look.boxed());
     Pages.underline(rows.current(), WIDTHS.length, look.boxed());
-    rows.current().setHeightInPoints(height);
-    int row = rows.number() - 1;
-    sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
+    int width = 0;
+    for (int each : WIDTHS) {
+      width += each;
+    }
+    rows.current().setHeightInPoints((float) Heights.of(text, width, 13) + 4);
+    merged(0);
   }
 
-  private void line(Rows rows, FilledLine line) {
-    rows.row().text(line.line().text(InputColumn.SURFACE), look.large(true));
-    rows.current().setHeightInPoints(44);
+  private void merged(int first) {
+    int row = rows.number() - 1;
+    // unchecked, since the check looks at all regions before; these cannot overlap
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, LAST));
+  }
+
+  private void line(FilledLine line) {
+    rows.row()
+        .text(line.line().text(InputColumn.SURFACE), look.large(true))
+        .text(coating(line), look.large(false));
+    rows.current().setHeightInPoints((float) height(line));
     if (!line.isSetUp()) {
-      rows.text(line.line().text(InputColumn.COATING), look.large(false))
-          .text(wording.get("crew.open"), look.large(false));
+      rows.text(wording.get("crew.open"), look.large(false));
+      merged(2);
       return;
     }
-    rows.text(coating(line), look.large(false));
     if (!line.followed().isTip()) {
       rows.text(wording.get("crew.none"), look.poster())
           .text(wording.get("crew.noTip"), look.large(false));
+      merged(3);
       return;
     }
     UnitSystem system = line.system();
     int orifice = line.followed().tip().orificeThou();
     rows.text(line.followed().tip().code(), look.poster())
-        .text(shown(line.followed().fanIn(), Quantity.FAN_WIDTH, system, 0), look.large(false))
-        .text(orifice(orifice, system), look.large(false))
+        .text(
+            shown(line.followed().fanIn(), Quantity.FAN_WIDTH, system, 0)
+                + "\n"
+                + orifice(orifice, system),
+            look.large(false))
         .text(shown(line.setPsi(), Quantity.PRESSURE, system, 0), look.large(true))
         .text(
-            FilterMesh.coarsestFor(orifice)
+            FilterMesh.coarsestFor(orifice, filled.bid().catalogue().number(Setting.FILTER_SHARE))
                 .map(mesh -> wording.get("crew.mesh", mesh.number()))
                 .orElse(""),
             look.large(false))
@@ -153,6 +198,9 @@ final class CrewSheet {
   }
 
   private static String coating(FilledLine line) {
+    if (!line.isSetUp()) {
+      return line.line().text(InputColumn.COATING);
+    }
     List<String> words = new ArrayList<>(List.of(line.work().coating().name()));
     for (InputColumn column : List.of(InputColumn.COLOUR, InputColumn.SHEEN)) {
       if (!line.line().text(column).isEmpty()) {

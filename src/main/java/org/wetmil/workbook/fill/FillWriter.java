@@ -9,13 +9,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.Shaper;
 import org.wetmil.workbook.copy.SheetEdit;
@@ -63,7 +66,24 @@ public final class FillWriter {
    * @param lastLook asked before the output is put in place; what it throws keeps it away
    */
   public void write(Path input, Path output, boolean overwrite, Runnable lastLook) {
+    requireRoom(input);
     LightCopy.write(input, output, overwrite, new FillShaper(lastLook));
+  }
+
+  private void requireRoom(Path input) {
+    for (SheetPlan plan : plans) {
+      for (int first : plan.firstColumns()) {
+        if (first + plan.columns().size() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
+          throw new WorkbookException.Unwritable(
+              input,
+              "the filled columns find no room on sheet \"%s\", since something stands as far right"
+                      .formatted(plan.sheet())
+                  + " as column %s; move it nearer to the table."
+                      .formatted(CellReference.convertNumToColString(first - 1)),
+              null);
+        }
+      }
+    }
   }
 
   private final class FillShaper implements Shaper {

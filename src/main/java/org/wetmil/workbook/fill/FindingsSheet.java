@@ -2,6 +2,7 @@ package org.wetmil.workbook.fill;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.checks.Check;
@@ -25,7 +26,7 @@ final class FindingsSheet {
           "Why",
           "What to do",
           "Cell");
-  private static final int[] WIDTHS = {10, 20, 15, 14, 50, 14, 16, 38, 38, 13};
+  private static final int[] WIDTHS = {10, 27, 15, 14, 50, 22, 22, 38, 38, 13};
 
   private final XSSFSheet sheet;
   private final Look look;
@@ -67,15 +68,16 @@ final class FindingsSheet {
         .text(finding.limit(), look.text(true))
         .text(check.why(), look.text(true))
         .text(check.advice(), look.text(true));
-    rows.current()
-        .setHeightInPoints(
-            (float)
-                Heights.points(
-                    Math.max(
-                        Heights.lines(finding.message(), WIDTHS[4]),
-                        Math.max(
-                            Heights.lines(check.why(), WIDTHS[7]),
-                            Heights.lines(check.advice(), WIDTHS[8])))));
+    int lines =
+        IntStream.of(
+                Heights.lines(finding.message(), WIDTHS[4]),
+                Heights.lines(finding.measured(), WIDTHS[5]),
+                Heights.lines(finding.limit(), WIDTHS[6]),
+                Heights.lines(check.why(), WIDTHS[7]),
+                Heights.lines(check.advice(), WIDTHS[8]))
+            .max()
+            .getAsInt();
+    rows.current().setHeightInPoints((float) Heights.points(lines));
     String address = addresses.of(finding);
     if (!address.isEmpty()) {
       String target = "#" + Texts.sheet(finding.spot().sheet()) + "!" + address;

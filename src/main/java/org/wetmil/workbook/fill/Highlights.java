@@ -38,8 +38,8 @@ final class Highlights {
       XSSFPatternFormatting fill = rule.createPatternFormatting();
       fill.setFillPattern(FillPatternType.THIN_BACKWARD_DIAG.getCode());
       fill.setFillBackgroundColor(
-          new XSSFColor(new byte[] {(byte) 0xFB, (byte) 0xE3, (byte) 0xC0}));
-      fill.setFillForegroundColor(new XSSFColor(new byte[] {(byte) 0xC9, 0x7B, 0x2A}));
+          new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0}));
+      fill.setFillForegroundColor(new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A}));
       CellRangeAddress cells =
           new CellRangeAddress(first, last, column.getValue(), column.getValue());
       formats.addConditionalFormatting(List.of(cells).toArray(CellRangeAddress[]::new), rule);

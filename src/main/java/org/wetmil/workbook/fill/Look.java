@@ -236,12 +236,22 @@ public final class Look {
         });
   }
 
+  /** Words to be read while standing. */
+  XSSFCellStyle medium(boolean bold) {
+    return style(
+        "medium " + bold,
+        style -> {
+          style.setFont(font(bold, 2, null));
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
   /** A sentence with a line above and below. */
   XSSFCellStyle boxed() {
     return style(
         "boxed",
         style -> {
-          style.setFont(font(false, 3, null));
+          style.setFont(font(false, 2, null));
           style.setWrapText(true);
           style.setVerticalAlignment(VerticalAlignment.CENTER);
           style.setBorderTop(BorderStyle.THIN);
@@ -325,6 +335,30 @@ public final class Look {
         });
   }
 
+  /** A number of which nothing is shown as a dash, so that the others stand out. */
+  public XSSFCellStyle sparse(int decimals) {
+    return style(
+        "sparse " + decimals,
+        style -> {
+          String code = "#,##0" + (decimals == 0 ? "" : "." + "0".repeat(decimals));
+          style.setDataFormat(workbook.createDataFormat().getFormat(code + ";-" + code + ";\"–\""));
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+          style.setAlignment(HorizontalAlignment.RIGHT);
+        });
+  }
+
+  /** Words that stand to the right of a number. */
+  public XSSFCellStyle apart(boolean wrap) {
+    return style(
+        "apart " + wrap,
+        style -> {
+          style.setWrapText(wrap);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setIndention((short) 1);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
   /** A day, written so that every country reads it alike. */
   public XSSFCellStyle date() {
     return style(
@@ -399,7 +433,8 @@ public final class Look {
     style.setRightBorderColor(line);
   }
 
+  /** A colour with the opacity that the schema asks for. */
   private static byte[] rgb(int red, int green, int blue) {
-    return new byte[] {(byte) red, (byte) green, (byte) blue};
+    return new byte[] {(byte) 0xFF, (byte) red, (byte) green, (byte) blue};
   }
 }

@@ -91,7 +91,7 @@ public final class Marks {
           }
         });
     for (Name name : List.copyOf(workbook.getAllNames())) {
-      if (name.getNameName().startsWith(PREFIX)) {
+      if (name.getNameName().toLowerCase(Locale.ROOT).startsWith(PREFIX)) {
         workbook.removeName(name);
       }
     }

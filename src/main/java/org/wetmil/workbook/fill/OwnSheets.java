@@ -50,8 +50,7 @@ record OwnSheets(
 
   /** The estimator's own lines often stand on a sheet called Bid. */
   private static XSSFSheet bid(XSSFWorkbook workbook) {
-    XSSFSheet sheet =
-        SheetNames.create(workbook, workbook.getSheet(BID) == null ? BID : "Offer");
+    XSSFSheet sheet = SheetNames.create(workbook, workbook.getSheet(BID) == null ? BID : "Offer");
     Marks.sheet(sheet, "bid");
     return sheet;
   }

@@ -1,5 +1,6 @@
 package org.wetmil.workbook.fill;
 
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -21,6 +22,15 @@ public final class Pages {
   public static void upright(XSSFSheet sheet, int columns, int rows) {
     sheet.getPrintSetup().setLandscape(false);
     fit(sheet, columns, rows);
+  }
+
+  /** For pages that are full to the edge. */
+  static void narrowMargins(XSSFSheet sheet) {
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
+    sheet.setMargin(PageMargin.TOP, 0.4);
+    sheet.setMargin(PageMargin.BOTTOM, 0.6);
+    sheet.setMargin(PageMargin.FOOTER, 0.3);
   }
 
   private static void fit(XSSFSheet sheet, int columns, int rows) {

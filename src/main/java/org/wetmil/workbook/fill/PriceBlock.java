@@ -48,9 +48,9 @@ final class PriceBlock {
     next++;
     int first = next;
     page.formula(next, SummarySheet.COUNT, hoursAt, hours.number(JobFigure.TOTAL), look.number(1));
-    page.text(next, SummarySheet.UNIT, "h", look.unit());
     String wage = basis.reference(Setting.LABOUR_RATE) + "*(1+" + name(Setting.BURDEN) + ")";
-    String labour = part("Labour", coin.rounded(hoursAt + "*" + wage), price.amount(Kind.LABOUR));
+    String labour =
+        part("Labour, h", coin.rounded(hoursAt + "*" + wage), price.amount(Kind.LABOUR));
     String paint =
         part(
             "Paint, as on the order",

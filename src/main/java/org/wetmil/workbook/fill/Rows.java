@@ -66,7 +66,7 @@ public final class Rows {
   public Rows formula(String formula, String value, XSSFCellStyle style) {
     XSSFCell cell = cell(style);
     cell.setCellFormula(formula);
-    cell.setCellValue(value);
+    cell.setCellValue(Texts.fitting(value));
     return this;
   }
 

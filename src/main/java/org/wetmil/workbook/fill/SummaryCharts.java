@@ -74,6 +74,7 @@ final class SummaryCharts {
     data.setGapWidth(45);
     data.setVaryColors(false);
     XDDFBarChartData.Series series = (XDDFBarChartData.Series) data.addSeries(categories, figures);
+    series.setTitle(name, null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
     shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
     series.setShapeProperties(shape);

@@ -6,6 +6,9 @@ import java.util.List;
 public final class Texts {
   private static final int CELL = 32_767;
 
+  /** A text within a formula has at most 255 characters, those of a criterion included. */
+  private static final int MOST_QUOTED = 250;
+
   private Texts() {}
 
   /** A text cut to what a cell holds. */
@@ -36,14 +39,22 @@ public final class Texts {
     return "'" + name.replace("'", "''") + "'";
   }
 
-  /** A text as a criterion of SUMIFS that matches itself alone. */
+  /**
+   * A text as a criterion of SUMIFS that matches itself alone; of a text that is longer than a
+   * formula can hold, whatever begins like it.
+   */
   public static String criterion(String text) {
-    return quoted("=" + plain(text));
+    String whole = plain(text);
+    return whole.length() <= MOST_QUOTED ? quoted("=" + whole) : beginning(text);
   }
 
-  /** A criterion of SUMIFS that matches every text begun by this one. */
+  /** A criterion of SUMIFS that matches whatever begins like a text. */
   static String beginning(String text) {
-    return quoted("=" + plain(text) + "*");
+    int end = Math.min(text.length(), MOST_QUOTED);
+    while (plain(text.substring(0, end)).length() > MOST_QUOTED) {
+      end--;
+    }
+    return quoted("=" + plain(text.substring(0, end)) + "*");
   }
 
   private static String plain(String text) {

@@ -3,8 +3,9 @@ package org.wetmil.workbook.fill;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.quantity.UnitSystem;
 
@@ -13,10 +14,13 @@ import org.wetmil.quantity.UnitSystem;
  * filtering, inserting and appending rows keep them right.
  */
 final class Totals {
+  /** Fewer than the 8,192 of a formula, since programs count some of their own. */
+  private static final int MOST_CHARACTERS = 8_000;
+
   private Totals() {}
 
   /** The sum of a column over the lines that count. */
-  static String all(List<SheetPlan> plans, FilledColumn column, UnitSystem system) {
+  static List<String> all(List<SheetPlan> plans, FilledColumn column, UnitSystem system) {
     return sum(
         plans,
         column,
@@ -26,7 +30,7 @@ final class Totals {
   }
 
   /** The paint of one coating over the lines that count. */
-  static String ofCoating(List<SheetPlan> plans, String coating, UnitSystem system) {
+  static List<String> ofCoating(List<SheetPlan> plans, String coating, UnitSystem system) {
     return sum(
         plans,
         FilledColumn.PAINT,
@@ -35,7 +39,7 @@ final class Totals {
         coating);
   }
 
-  private static String sum(
+  private static List<String> sum(
       List<SheetPlan> plans,
       FilledColumn column,
       UnitSystem system,
@@ -60,7 +64,30 @@ final class Totals {
                                       + ")";
                           return closed + factor(column, plan.system(), system);
                         }))
-        .collect(Collectors.joining("+"));
+        .toList();
+  }
+
+  /**
+   * A formula that adds up terms. Where they are more than a formula can hold, as in a workbook of
+   * a hundred bid sheets, names hold parts of the sum.
+   */
+  static String added(XSSFWorkbook workbook, List<String> terms) {
+    String whole = String.join("+", terms);
+    if (whole.length() <= MOST_CHARACTERS) {
+      return whole;
+    }
+    int half = terms.size() / 2;
+    return part(workbook, terms.subList(0, half))
+        + "+"
+        + part(workbook, terms.subList(half, terms.size()));
+  }
+
+  private static String part(XSSFWorkbook workbook, List<String> terms) {
+    String formula = added(workbook, terms);
+    XSSFName name = workbook.createName();
+    name.setNameName(Marks.PREFIX + "part_of_sum_" + workbook.getNumberOfNames());
+    name.setRefersToFormula(formula);
+    return name.getNameName();
   }
 
   /** What takes a figure of a sheet in other units to the units of the total. */

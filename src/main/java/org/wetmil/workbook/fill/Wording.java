@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.stream.Stream;
 
 /** The words of pages that a crew reads, in the language of the crew; each language is a file. */
 final class Wording {
@@ -35,7 +36,8 @@ final class Wording {
     return text;
   }
 
-  String get(String key, Object value) {
-    return new MessageFormat(get(key), Locale.ROOT).format(new Object[] {String.valueOf(value)});
+  String get(String key, Object... values) {
+    return new MessageFormat(get(key), Locale.ROOT)
+        .format(Stream.of(values).map(String::valueOf).toArray());
   }
 }

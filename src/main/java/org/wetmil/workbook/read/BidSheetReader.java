@@ -9,6 +9,7 @@ import java.util.Set;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.Unit;
@@ -43,10 +44,11 @@ final class BidSheetReader {
 
   Result read(List<BidTable> tables, Optional<UnitSystem> settings, Set<Integer> ourColumns) {
     SheetUnits units = SheetUnits.of(grid, tables, settings, remarks);
+    int shown = FilledColumn.shown(catalogue).size();
     for (BidTable table : tables) {
-      List<Integer> lineRows = readTable(table, units);
+      List<Integer> lineRows = readTable(table, units, ourColumns);
       int last = lastRow(table, lineRows);
-      int free = FreeColumns.first(grid, table, tables, last, ourColumns, remarks);
+      int free = FreeColumns.first(grid, table, tables, last, shown, ourColumns, remarks);
       layouts.add(layout(table, last, lineRows, free));
     }
     remarkHidden();
@@ -63,11 +65,12 @@ final class BidSheetReader {
     return lineRows.isEmpty() ? table.firstRow() : lineRows.get(lineRows.size() - 1);
   }
 
-  private List<Integer> readTable(BidTable table, SheetUnits units) {
+  private List<Integer> readTable(BidTable table, SheetUnits units, Set<Integer> ourColumns) {
     Map<Integer, RowKind> kinds = new TableRows(grid, table, catalogue).sorted();
     TableRows.count(kinds).forEach((kind, count) -> rows.merge(kind, count, Integer::sum));
     List<Integer> lineRows = rowsOf(kinds, RowKind.LINE);
     remarkBelow(rowsOf(kinds, RowKind.BELOW), table);
+    new UnreadColumns(grid, table, lineRows, ourColumns).remark().ifPresent(remarks::add);
     LineReader reader = new LineReader(grid, table, units, catalogue, lineRows);
     lineRows.forEach(row -> lines.add(reader.read(row)));
     reader.columnUnits().forEach(columnUnits::putIfAbsent);

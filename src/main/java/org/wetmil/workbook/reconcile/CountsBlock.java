@@ -65,19 +65,36 @@ final class CountsBlock {
           "ROUND(%1$s%2$d-SUM(%1$s%3$d:%1$s%4$d),2)".formatted(column, read, first, last);
       rows.formula(books.live(formula), 0, look.strongNumber(i == 0 ? 0 : 2));
     }
+    int how = Match.How.values().length;
+    inAll("Matched in all", result.at(Place.MATCHED), first, first + how - 1);
+    int reasons = first + how;
+    Tally unmatched = result.at(Place.UNMATCHED);
+    inAll("Unmatched in all", unmatched, reasons, reasons + Reason.values().length - 1);
     rows.gap();
+  }
+
+  private void inAll(String label, Tally tally, int first, int last) {
+    rows.row().text(label, look.strong()).text("", null);
+    for (int i = 0; i <= currencies.size(); i++) {
+      String column = CellReference.convertNumToColString(2 + i);
+      double value = i == 0 ? tally.lines() : money(tally, currencies.get(i - 1));
+      rows.formula(
+          books.live("ROUND(SUM(%1$s%2$d:%1$s%3$d),2)".formatted(column, first, last)),
+          value,
+          look.strongNumber(i == 0 ? 0 : 2));
+    }
   }
 
   private void place(String label, String state, Tally tally) {
     rows.row().text(label, look.text(false)).text("", null);
     String is = LedgerField.STATE.whole() + "," + Texts.criterion(state);
-    rows.formula(books.live(Books.count(is)), tally.lines(), look.number(0));
+    rows.formula(books.live(Books.count(is)), tally.lines(), look.sparse(0));
     for (String currency : currencies) {
       String only = currencies.size() == 1 ? is : is + "," + Books.of(currency);
       rows.formula(
           books.live("ROUND(" + Books.sum(LedgerField.AMOUNT, only) + ",2)"),
           money(tally, currency),
-          look.number(2));
+          look.sparse(2));
     }
   }
 

@@ -3,11 +3,23 @@ package org.wetmil.workbook.reconcile;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.wetmil.reconcile.ReconcileSettings;
+import org.wetmil.reconcile.Reconciliation;
 import org.wetmil.reconcile.use.CoatingUse;
 
 /** The answer in one line. */
 final class Headline {
   private Headline() {}
+
+  /** What was compared. */
+  static String period(Reconciliation result) {
+    ReconcileSettings settings = result.settings();
+    String from = settings.from() == null ? "" : " from " + settings.from();
+    String to = settings.to() == null ? "" : " to " + settings.to();
+    String days = from.isEmpty() && to.isEmpty() ? ", all days" : "," + from + to;
+    return "%d jobs, %d ledger lines%s"
+        .formatted(result.byJob().size(), result.read().lines(), days);
+  }
 
   static String of(Books books) {
     List<CoatingUse> uses = books.result().uses();

@@ -111,9 +111,15 @@ final class LedgerSheet {
     }
   }
 
-  private static void text(Row row, LedgerField field, String text) {
+  private void text(Row row, LedgerField field, String text) {
+    text(row, field.ordinal(), text, look);
+  }
+
+  static void text(Row row, int column, String text, Look look) {
     if (!text.isEmpty()) {
-      row.createCell(field.ordinal()).setCellValue(Texts.fitting(text));
+      Cell cell = row.createCell(column);
+      cell.setCellValue(Texts.fitting(text));
+      cell.setCellStyle(look.apart(false));
     }
   }
 }

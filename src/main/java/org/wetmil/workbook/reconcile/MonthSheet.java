@@ -52,7 +52,7 @@ final class MonthSheet {
         rows.formula(
             live(days, Books.sum(LedgerField.VOLUME, days, counted, Books.is(column.kind()))),
             books.volume(group.ledger().gallons(column.kind())),
-            look.number(2));
+            look.sparse(2));
       }
     }
     int row = rows.number();

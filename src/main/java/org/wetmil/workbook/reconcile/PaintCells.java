@@ -42,7 +42,7 @@ final class PaintCells {
     for (PaintColumn column : PaintColumn.values()) {
       if (column.kind() != null) {
         double value = books.volume(ledger.gallons(column.kind()));
-        rows.formula(books.live(ofKind.apply(column)), value, plain);
+        rows.formula(books.live(ofKind.apply(column)), value, look.sparse(2));
       }
     }
     rows.formula(books.live(PaintColumn.used(firstColumn, row)), used, look.strongNumber(2))

@@ -1,9 +1,12 @@
 package org.wetmil.workbook.reconcile;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.ReconcileSettings;
+import org.wetmil.workbook.fill.Heights;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Rows;
@@ -53,6 +56,7 @@ final class ReconcileBasis {
           .text(input.what(), look.text(true))
           .text("", null)
           .text(input.sha256(), look.text(false));
+      height(input.what());
     }
     rows.gap();
   }
@@ -127,7 +131,11 @@ final class ReconcileBasis {
                 + " Unmatched keep what was found by this run.",
             "Titles, repeated headings, blank and totals lines are no ledger lines; they are counted"
                 + " with the files above.")) {
-      rows.row().text(sentence, look.text(false));
+      rows.row().text(sentence, look.text(true));
+      int row = rows.number() - 1;
+      sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
+      int lines = Heights.lines(sentence, IntStream.of(WIDTHS).sum());
+      rows.current().setHeightInPoints((float) Heights.points(lines));
     }
   }
 
@@ -137,6 +145,12 @@ final class ReconcileBasis {
         .text(meaning, look.text(true))
         .text(value, look.text(false))
         .text(restsOn, look.text(false));
+    height(meaning);
+  }
+
+  private void height(String text) {
+    int lines = Heights.lines(text, WIDTHS[1]);
+    rows.current().setHeightInPoints((float) Heights.points(lines));
   }
 
   private void fact(String label, String value) {

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.ledger.LineKind;
 import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.workbook.fill.Heights;
@@ -20,8 +22,10 @@ final class ReconcilePage {
   /** The first column of figures, after job and coating. */
   static final int FIGURES = 2;
 
-  /** The column of sentences. */
-  private static final int FLAG = FIGURES + PaintColumn.values().length;
+  private static final int TOLERANCE = FIGURES + PaintColumn.values().length;
+
+  /** The column of sentences, the last. */
+  static final int FLAG = TOLERANCE + 2;
 
   private static final int FLAG_WIDTH = 64;
 
@@ -50,7 +54,7 @@ final class ReconcilePage {
 
   UseRows write() {
     rows.row().text("Paint bought against paint bid", look.title());
-    rows.row().text(Headline.of(books), look.text(false));
+    rows.row().text(Headline.period(books.result()), look.text(false));
     if (!books.live()) {
       rows.row()
           .text(
@@ -77,7 +81,10 @@ final class ReconcilePage {
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     PaintCells cells = new PaintCells(rows, look, books, FIGURES);
     cells.headings();
-    rows.text("What it could mean, what to look at first", look.heading());
+    rows.text("Tolerance (" + books.volumeUnit() + ")", look.heading())
+        .text("Flag", look.heading())
+        .text("What it could mean, what to look at first", look.heading());
+    rows.current().setHeightInPoints(Lists.HEADINGS_PT);
     int first = rows.number() + 1;
     for (CoatingUse use : uses) {
       String keys = keys(use);
@@ -87,12 +94,44 @@ final class ReconcilePage {
           use.bid().paintGal(),
           use.ledger(),
           column -> Books.sum(LedgerField.VOLUME, keys, Books.is(column.kind())));
+      flag(use);
       String said = said(use);
       rows.text(said, look.text(true));
       rows.current().setHeightInPoints((float) Heights.points(Heights.lines(said, FLAG_WIDTH)));
     }
     rows.gap();
     return first;
+  }
+
+  private void flag(CoatingUse use) {
+    int row = rows.number();
+    String variance = PaintColumn.VARIANCE.at(FIGURES, row);
+    String tolerance = CellReference.convertNumToColString(TOLERANCE) + row;
+    String formula =
+        "IF(%1$s+%2$s+%3$s=0,\"not bought\",IF(%4$s>%5$s,\"over bid\",IF(%4$s<-%5$s,\"under bid\",\"\")))"
+            .formatted(
+                PaintColumn.OPENING.at(FIGURES, row),
+                PaintColumn.BOUGHT.at(FIGURES, row),
+                PaintColumn.MOVED_IN.at(FIGURES, row),
+                variance,
+                tolerance);
+    rows.number(books.volume(use.toleranceGal()), look.number(2));
+    if (books.live()) {
+      rows.formula(formula, word(use), look.apart(false));
+    } else {
+      rows.text(word(use), look.apart(false));
+    }
+  }
+
+  private static String word(CoatingUse use) {
+    double in =
+        use.ledger().gallons(LineKind.OPENING_STOCK)
+            + use.ledger().gallons(LineKind.PURCHASE)
+            + use.ledger().gallons(LineKind.TRANSFER_IN);
+    if (in == 0) {
+      return "not bought";
+    }
+    return use.isOver() ? "over bid" : use.isUnder() ? "under bid" : "";
   }
 
   private String said(CoatingUse use) {

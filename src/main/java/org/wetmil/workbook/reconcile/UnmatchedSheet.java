@@ -10,7 +10,6 @@ import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.Place;
 import org.wetmil.reconcile.PlacedLine;
 import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Texts;
 
 /** The list of lines that are matched to no coating, those to act on first. */
 final class UnmatchedSheet {
@@ -77,9 +76,7 @@ final class UnmatchedSheet {
     text(row, 12, String.join("; ", placed.suggestion()));
   }
 
-  private static void text(Row row, int column, String text) {
-    if (!text.isEmpty()) {
-      row.createCell(column).setCellValue(Texts.fitting(text));
-    }
+  private void text(Row row, int column, String text) {
+    LedgerSheet.text(row, column, text, look);
   }
 }

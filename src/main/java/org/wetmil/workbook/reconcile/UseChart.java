@@ -25,7 +25,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTBoolean;
 /** A native chart of bid against used by coating, its title the answer. */
 final class UseChart {
   /** The page's rows beside which it stands. */
-  static final int LAST_ROW = 20;
+  static final int LAST_ROW = 26;
 
   private static final int FIRST_ROW = 3;
 
@@ -43,7 +43,7 @@ final class UseChart {
       return;
     }
     XSSFClientAnchor anchor =
-        page.createDrawingPatriarch().createAnchor(0, 0, 0, 0, 5, FIRST_ROW, 13, LAST_ROW - 1);
+        page.createDrawingPatriarch().createAnchor(0, 0, 0, 0, 5, FIRST_ROW, 15, LAST_ROW - 1);
     XSSFChart chart = page.getDrawingPatriarch().createChart(anchor);
     chart.getGraphicFrame().setName("Bid against used");
     chart.setTitleText(title(books, coatings));
@@ -72,6 +72,8 @@ final class UseChart {
     series(bars, byCoating, coatings, PaintColumn.BID, books, PALE);
     series(bars, byCoating, coatings, PaintColumn.USED, books, INK);
     chart.plot(bars);
+    var names = chart.getCTChart().getPlotArea().getCatAxArray(0);
+    names.addNewTickLblSkip().setVal(1);
     CTBoolean rounded =
         chart.getCTChartSpace().isSetRoundedCorners()
             ? chart.getCTChartSpace().getRoundedCorners()

@@ -77,9 +77,7 @@ class CorpusFillTest {
         PackageReader after = PackageReader.open(filled)) {
       List<String> changes =
           new ArrayList<>(
-              Meaning.changes(before, after).stream()
-                  .filter(change -> !isOurs(change))
-                  .toList());
+              Meaning.changes(before, after).stream().filter(change -> !isOurs(change)).toList());
       if (!after.definedNames().containsAll(before.definedNames())) {
         changes.add("a name is lost");
       }

@@ -233,6 +233,21 @@ class BidReaderTest {
   }
 
   @Test
+  void gallonsSprayedAreGallonsOnAMetricJobToo() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Length (m)", "Height (m)", "Coating")
+            .row("A", "walls", 4, 2.7, "latex")
+            .sheet("Tips on hand")
+            .row("Tip", "Gallons sprayed")
+            .row(517, 45)
+            .sheet("Settings")
+            .row("Units", "metric")
+            .read(folder);
+    assertThat(read.bid().catalogue().tipsOnHand().get(0).gallonsSprayed()).isCloseTo(45, EXACT);
+  }
+
+  @Test
   void openingsMayShareTheirRoomInMergedCellsAndOneWithoutARoomIsSaid() {
     ReadWorkbook read =
         bid()

@@ -201,7 +201,7 @@ class QuirksTest {
             .row("A", "walls", 90, "latex", 3)
             .read(folder);
     assertThat(first(read).text(COATING)).isEqualTo("latex");
-    assertThat(checks(read)).isEmpty();
+    assertThat(checks(read)).containsExactly("heading-not-read");
   }
 
   // Tables
@@ -743,6 +743,36 @@ class QuirksTest {
             .read(folder);
     assertThat(read.layouts().get(0).tables().get(0).firstFreeColumn()).isEqualTo(firstFree);
     assertThat(checks(read)).hasSize(remarks).containsOnly("columns-moved");
+  }
+
+  @Test
+  void columnsThatNothingIsTakenFromAreToldInOneRemark() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Area", "Coating", "Supplier", "Remarks", "Foreman", "Empty")
+            .row("A", "walls", 90, "latex", "north", "hidden stain", "Ada", null)
+            .row("B", "walls", 80, "latex", null, null, null, null)
+            .read(folder);
+    assertThat(read.bid().remarks())
+        .singleElement()
+        .satisfies(
+            remark -> {
+              assertThat(remark.check()).isEqualTo("heading-not-read");
+              assertThat(remark.address()).isEqualTo("E1");
+              assertThat(remark.message()).contains("\"Supplier\", \"Foreman\".");
+            });
+  }
+
+  @Test
+  void shortHeadingsOfLevelExistingStateAndDoorsAreRead() {
+    ReadWorkbook read =
+        bid()
+            .row("Rm", "Lvl", "Surface", "Existing", "SF", "Doors/Win SF", "Coating")
+            .row("A", "2", "walls", "painted", 90, 12, "latex")
+            .read(folder);
+    assertThat(read.bid().remarks()).isEmpty();
+    assertThat(read.layouts().get(0).tables().get(0).columns())
+        .containsKeys(InputColumn.FLOOR, InputColumn.CONDITION, InputColumn.OPENINGS);
   }
 
   // Rows

@@ -79,11 +79,22 @@ public final class StatedSheet {
         HeadingText text = HeadingText.of(cell.text());
         List<Field> fields = headings.fields(text);
         if (!fields.isEmpty()) {
-          found.put(cell.column(), new Column(fields, text.unit(), mark(row.row(), cell.column())));
+          Optional<Unit> unit = text.unit().or(() -> leadingUnit(text, fields));
+          found.put(cell.column(), new Column(fields, unit, mark(row.row(), cell.column())));
         }
       }
     }
     return found;
+  }
+
+  /** The unit that a name begins with: Gallons sprayed are gallons, on a metric job too. */
+  private static Optional<Unit> leadingUnit(HeadingText text, List<Field> fields) {
+    return UnitWords.find(text.text().split(" ")[0])
+        .filter(
+            unit ->
+                fields.stream()
+                    .map(Field::quantity)
+                    .anyMatch(each -> each != null && each.base().dimension() == unit.dimension()));
   }
 
   /** The name of the row and something about it; a list may hold names alone. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.stream.CellAddress;
@@ -19,6 +18,7 @@ public final class FreeColumns {
    * First column for what is filled, in the rows from the headings to the last.
    *
    * @param tables all bid tables of the sheet: their cells are no notes, though they take room
+   * @param shown how many columns a table is filled with
    * @param ours columns of an earlier fill, which are used again as long as they have room
    */
   public static int first(
@@ -26,6 +26,7 @@ public final class FreeColumns {
       BidTable table,
       List<BidTable> tables,
       int lastRow,
+      int shown,
       Set<Integer> ours,
       List<Remark> remarks) {
     List<RawCell> notes =
@@ -33,11 +34,12 @@ public final class FreeColumns {
             .flatMap(row -> row.cells().stream())
             .filter(cell -> cell.column() > table.lastColumn())
             .toList();
+    long beside = tables.stream().filter(table::isBeside).count();
+    long needed = shown * (1 + beside);
     int again = ours.stream().mapToInt(Integer::intValue).min().orElse(-1);
     boolean hasRoom =
         again > table.lastColumn()
-            && rightmost(notes, at -> at >= again && at < again + FilledColumn.values().length)
-                .isEmpty();
+            && rightmost(notes, at -> at >= again && at < again + needed).isEmpty();
     Optional<RawCell> note = rightmost(notes, at -> !hasRoom || at < again);
     int afterNotes = note.map(RawCell::column).orElse(table.lastColumn()) + 1;
     int first = hasRoom ? again : afterNotes;

@@ -1,0 +1,283 @@
+package org.wetmil.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Reconciling as a bookkeeper runs it, with ledgers that are not as they should be. */
+class ReconcileCommandTest {
+  private static final Path SAMPLES = Path.of("sample-workbooks");
+  private static final String HEADINGS = "Date,Job,Item,Qty,Unit,Amount";
+  private static final String LINE = "2026-04-02,2211 Mill loft,latex,3,gal,108.00";
+
+  @TempDir Path folder;
+  private Path bid;
+  private Path output;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void copyBid() throws IOException {
+    bid = Files.copy(SAMPLES.resolve("mill-loft.xlsx"), folder.resolve("mill-loft.xlsx"));
+    output = folder.resolve("mill-loft-reconciled.xlsx");
+  }
+
+  @Test
+  void writesBesideTheFirstBidAndNothingElse() throws IOException {
+    assertThat(run(bid, "--purchases", ledger("l.csv", HEADINGS, LINE))).isZero();
+    assertThat(names()).containsExactly("l.csv", "mill-loft-reconciled.xlsx", "mill-loft.xlsx");
+    assertThat(out.toString()).contains("1 lines read, 1 matched, 0 unmatched");
+  }
+
+  @Test
+  void anOutputThatIsThereStaysUnlessForced() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+    Files.writeString(output, "mine");
+
+    assertThat(run(bid, "--purchases", ledger)).isEqualTo(3);
+    assertThat(err.toString()).contains("mill-loft-reconciled.xlsx: the file is there already");
+    assertThat(output).hasContent("mine");
+    assertThat(run(bid, "--force", "--purchases", ledger)).isZero();
+    assertThat(Files.size(output)).isGreaterThan(5_000);
+  }
+
+  @Test
+  void anInputIsNeverWrittenOver() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+
+    assertThat(run(bid, "--force", "--out", ledger, "--purchases", ledger)).isEqualTo(3);
+    assertThat(ledger).content().startsWith(HEADINGS);
+  }
+
+  @Test
+  void bidsOfOneJobAndBidsInOtherUnitsAreSaid() throws IOException {
+    Path again = Files.copy(bid, folder.resolve("again.xlsx"));
+    Path metric = copy("gym-hall.xlsx");
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+
+    assertThat(run(bid, again, metric, "--purchases", ledger)).isZero();
+    assertThat(out.toString())
+        .contains("note: job-in-bids: 2 bids are for 2211 Mill loft")
+        .contains("note: bid-units: gym-hall.xlsx is in other units");
+  }
+
+  @Test
+  void aBidAndWhatWasFilledFromItCountOnce() throws IOException {
+    copy("clinic-refit.xlsx");
+    copy("clinic-refit-filled.xlsx");
+    Files.delete(bid);
+    String line = "2026-04-02,Clinic refit,lacquer,3,gal,183.00";
+
+    assertThat(run(folder, "--purchases", ledger("l.csv", HEADINGS, line))).isZero();
+    assertThat(out.toString())
+        .contains("clinic-refit.xlsx: passed over, ")
+        .doesNotContain("job-in-bids");
+    assertThat(folder.resolve("clinic-refit-reconciled.xlsx")).exists();
+  }
+
+  @Test
+  void aChangeOfTheEstimatorsInAFilledCellIsTaken() throws IOException {
+    Path filled = copy("clinic-refit-filled.xlsx");
+    String line = "2026-04-02,Clinic refit,lacquer,3,gal,183.00";
+    Path ledger = ledger("l.csv", HEADINGS, line);
+    run(filled, "--force", "--purchases", ledger);
+    double before = bidOf("lacquer");
+
+    change(filled, "lacquer", 7.0);
+    run(filled, "--force", "--purchases", ledger);
+
+    assertThat(before).isLessThan(5);
+    assertThat(bidOf("lacquer")).isEqualTo(14);
+    assertThat(out.toString()).doesNotContain("filled-value");
+  }
+
+  @Test
+  void aFilledCellWithoutAValueIsComputedAndSaid() throws IOException {
+    Path filled = copy("clinic-refit-filled.xlsx");
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+    run(filled, "--force", "--purchases", ledger);
+    double before = bidOf("lacquer");
+
+    change(filled, "lacquer", Double.NaN);
+    run(filled, "--force", "--purchases", ledger);
+
+    assertThat(bidOf("lacquer")).isEqualTo(before);
+    assertThat(out.toString())
+        .containsPattern("warning: filled-value: 2 filled cells have no value, from Bid!\\w+ on");
+  }
+
+  @Test
+  void aLedgerWithoutTheColumnsSaysWhichAreThere() throws IOException {
+    Path ledger = ledger("l.csv", "Colour,Sheen", "red,flat");
+
+    assertThat(run(bid, "--purchases", ledger)).isEqualTo(3);
+    assertThat(err.toString())
+        .contains("l.csv")
+        .contains("Colour")
+        .contains("nothing was compared");
+    assertThat(output).doesNotExist();
+  }
+
+  @Test
+  void whatCanBeUsedIsUsed() throws IOException {
+    Path bad = ledger("bad.csv", "Colour,Sheen", "red,flat");
+    Path good = ledger("good.csv", HEADINGS, LINE);
+
+    assertThat(run(bid, folder.resolve("gone.xlsx"), "--purchases", bad, good)).isEqualTo(3);
+    assertThat(err.toString()).contains("bad.csv").contains("gone.xlsx");
+    assertThat(out.toString()).contains("1 lines read, 1 matched");
+    assertThat(output).exists();
+  }
+
+  @Test
+  void everyKindOfBadLineIsSaidWithFileLineAndText() throws IOException {
+    Path ledger =
+        ledger(
+            "l.csv",
+            HEADINGS,
+            LINE,
+            "2026-04-02,2211,latex,dozen,gal,36.00",
+            "4/31/26,2211,latex,1,gal,36.00",
+            "2026-04-02,Nowhere,latex,1,gal,36.00",
+            "2026-04-02,2211,latex,1,bucketful,36.00",
+            "2026-04-02,2211,latex,1,gal",
+            "2026-04-02,2211,latex,1,gal,36.00,more,and more");
+
+    assertThat(run(bid, "--purchases", ledger)).isZero();
+    assertThat(out.toString())
+        .contains("l.csv:3: warning: ledger-number: Quantity \"dozen\"")
+        .contains("l.csv:4: warning: ledger-date: Date \"4/31/26\"")
+        .contains("l.csv:5: warning: ledger-job: \"Nowhere\"")
+        .contains("l.csv:6: warning: ledger-unit: \"1\" \"bucketful\"")
+        .contains("l.csv:7: note: ledger-line-short")
+        .contains("l.csv:8: warning: ledger-line-long")
+        .contains("7 lines read");
+  }
+
+  @Test
+  void aWorkbookInThePlaceOfALedgerIsToldFromText() throws IOException {
+    assertThat(run(bid, "--purchases", bid)).isEqualTo(3);
+    assertThat(err.toString()).contains("this is a workbook; save its sheet as CSV first");
+  }
+
+  @Test
+  void aLedgerWithHeadingsAloneIsAFinding() throws IOException {
+    assertThat(run(bid, "--purchases", ledger("l.csv", HEADINGS))).isZero();
+    assertThat(out.toString()).contains("l.csv: warning: ledger-empty").contains("0 lines read");
+  }
+
+  @Test
+  void findingsFailTheRunWhenAsked() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, "2026-04-02,Nowhere,latex,1,gal,36.00");
+
+    assertThat(run(bid, "--quiet", "--fail-on", "warning", "--purchases", ledger)).isEqualTo(1);
+    assertThat(out.toString().lines()).hasSize(1);
+  }
+
+  @Test
+  void theItemTableComesFirst() throws IOException {
+    Path items = ledger("items.csv", "Item,Coating", "MAGIC,latex");
+    Path ledger = ledger("l.csv", HEADINGS, "2026-04-02,2211,MAGIC,3,gal,108.00");
+
+    assertThat(run(bid, "--items", items, "--purchases", ledger)).isZero();
+    assertThat(out.toString()).contains("1 matched");
+  }
+
+  @Test
+  void daysAreReadInTheOrderStated() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, "3/4/26,2211,latex,3,gal,108.00");
+
+    run(bid, "--from", "2026-04-01", "--date-order", "day-first", "--purchases", ledger);
+
+    assertThat(out.toString()).contains("1 matched").contains("0 outside");
+    assertThat(run(bid, "--date-order", "year-first", "--purchases", ledger)).isEqualTo(2);
+  }
+
+  @Test
+  void aPeriodThatEndsBeforeItBeginsIsNotUnderstood() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+
+    assertThat(run(bid, "--from", "2026-05-01", "--to", "2026-04-01", "--purchases", ledger))
+        .isEqualTo(2);
+  }
+
+  private Path ledger(String name, String... lines) throws IOException {
+    return Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
+  }
+
+  private Path copy(String sample) throws IOException {
+    return Files.copy(SAMPLES.resolve(sample), folder.resolve(sample));
+  }
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  private int run(Object... words) {
+    List<String> args = new ArrayList<>(List.of("reconcile", "--date", "2026-05-04"));
+    Stream.of(words).map(String::valueOf).forEach(args::add);
+    return WetmilCommand.commandLine()
+        .setOut(new PrintWriter(out, true))
+        .setErr(new PrintWriter(err, true))
+        .execute(args.toArray(String[]::new));
+  }
+
+  /** Types a figure over the paint of every line of a coating; takes it away when it is NaN. */
+  private static void change(Path filled, String coating, double paint) throws IOException {
+    XSSFWorkbook book;
+    try (InputStream in = Files.newInputStream(filled)) {
+      book = new XSSFWorkbook(in);
+    }
+    Sheet sheet = book.getSheet("Bid");
+    int name = column(book, "wm_col_coating_used");
+    int figure = column(book, "wm_col_paint");
+    for (Row row : sheet) {
+      if (row.getCell(name) != null && row.getCell(name).toString().equals(coating)) {
+        row.getCell(figure).setBlank();
+        if (!Double.isNaN(paint)) {
+          row.getCell(figure).setCellValue(paint);
+        }
+      }
+    }
+    try (OutputStream out = Files.newOutputStream(filled)) {
+      book.write(out);
+    }
+  }
+
+  private static int column(XSSFWorkbook book, String name) {
+    return new AreaReference(book.getName(name).getRefersToFormula(), book.getSpreadsheetVersion())
+        .getFirstCell()
+        .getCol();
+  }
+
+  /** What the written workbook says was bid of a coating. */
+  private double bidOf(String coating) throws IOException {
+    try (InputStream in = Files.newInputStream(folder.resolve("clinic-refit-reconciled.xlsx"));
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      for (Row row : book.getSheet("By coating")) {
+        if (row.getCell(0).toString().equals(coating)) {
+          return row.getCell(1).getNumericCellValue();
+        }
+      }
+    }
+    throw new AssertionError("no row for " + coating);
+  }
+}

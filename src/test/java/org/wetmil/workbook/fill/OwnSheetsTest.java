@@ -1,0 +1,179 @@
+package org.wetmil.workbook.fill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.jobs.FillJob;
+import org.wetmil.jobs.FillReport;
+
+/** What the sheets after the estimator's hold, on the clinic. */
+class OwnSheetsTest {
+  private static final Pattern BID_CELL =
+      Pattern.compile("'Bid'!\\$[A-Z]+\\$(\\d+)|Bid!\\$[A-Z]+\\$(\\d+)");
+
+  @TempDir Path folder;
+
+  private FillReport report;
+  private XSSFWorkbook workbook;
+
+  @BeforeEach
+  void fill() throws IOException {
+    Path filled = folder.resolve("filled.xlsx");
+    report =
+        new FillJob(LocalDate.of(2026, 1, 5), "test", false)
+            .fill(Path.of("sample-workbooks", "clinic-refit.xlsx"), filled);
+    try (InputStream in = Files.newInputStream(filled)) {
+      workbook = new XSSFWorkbook(in);
+    }
+  }
+
+  @AfterEach
+  void close() throws IOException {
+    workbook.close();
+  }
+
+  @Test
+  void sheetsFollowTheEstimatorsInTheirOrder() {
+    List<String> names = new ArrayList<>();
+    workbook.forEach(sheet -> names.add(sheet.getSheetName()));
+
+    assertThat(names)
+        .containsExactly(
+            "Bid",
+            "Coatings",
+            "Sprayers",
+            "Settings",
+            "Summary",
+            "Findings",
+            "Hours",
+            "Order",
+            "Offer",
+            "Crew",
+            "Cautions",
+            "Basis");
+    assertThat(texts(workbook.getSheet("Basis")))
+        .contains("a sheet of yours has the name: the page Bid is called Offer");
+  }
+
+  /** After a sort of the bid each row is whole again, since it takes all from one row there. */
+  @Test
+  void eachRowOfHoursRefersToOneRowOfTheBid() {
+    Set<Integer> referred = new HashSet<>();
+    int lines = 0;
+    for (Row row : workbook.getSheet("Hours")) {
+      Set<Integer> rows = new HashSet<>();
+      for (Cell cell : row) {
+        if (cell.getCellType() == CellType.FORMULA) {
+          Matcher matcher = BID_CELL.matcher(cell.getCellFormula());
+          while (matcher.find()) {
+            rows.add(
+                Integer.parseInt(matcher.group(1) == null ? matcher.group(2) : matcher.group(1)));
+          }
+        }
+      }
+      if (!rows.isEmpty()) {
+        assertThat(rows).hasSize(1);
+        referred.addAll(rows);
+        lines++;
+      }
+    }
+    assertThat(lines).isEqualTo(report.rows());
+    assertThat(referred).hasSize(report.rows());
+  }
+
+  @Test
+  void labourOnHoursAddsUpToTheJob() {
+    Sheet hours = workbook.getSheet("Hours");
+    double sum = 0;
+    for (Row row : hours) {
+      if (row.getRowNum() > 0
+          && row.getCell(HoursColumn.COUNTED.ordinal()).getNumericCellValue() == 1) {
+        sum += row.getCell(HoursColumn.LABOUR.ordinal()).getNumericCellValue();
+      }
+    }
+
+    assertThat(sum).isCloseTo(report.hours(), within(1e-9));
+  }
+
+  @Test
+  void orderBuysWhatIsNeeded() {
+    double need = 0;
+    double volume = 0;
+    double over = 0;
+    for (Row row : workbook.getSheet("Order")) {
+      if (row.getRowNum() > 0) {
+        need += number(row, OrderColumn.NEED);
+        volume += number(row, OrderColumn.VOLUME);
+        over += number(row, OrderColumn.LEFT_OVER);
+      }
+    }
+
+    assertThat(need).isCloseTo(report.paint(), within(1e-9));
+    assertThat(volume - need).isCloseTo(over, within(1e-9));
+    assertThat(over).isPositive();
+  }
+
+  private static double number(Row row, OrderColumn column) {
+    Cell cell = row.getCell(column.ordinal());
+    return cell == null ? 0 : cell.getNumericCellValue();
+  }
+
+  @Test
+  void crewHasOnePageForEachRoomAndNoLineThatIsLeftOut() {
+    XSSFSheet crew = workbook.getSheet("Crew");
+    List<String> texts = texts(crew);
+
+    // eleven rooms, ten breaks between them
+    assertThat(crew.getRowBreaks()).hasSize(10);
+    assertThat(texts).contains("Waiting room", "Plant room", "10 ft\nin 3.8 s");
+    int waiting = texts.indexOf("Waiting room");
+    int reception = texts.indexOf("Reception");
+    // the ceiling of the waiting room is left out by Include
+    assertThat(texts.subList(waiting, reception))
+        .contains("walls", "doors")
+        .doesNotContain("ceiling");
+  }
+
+  @Test
+  void everySheetHasAPrintAreaAndFitsTheWidth() {
+    for (String name : List.of("Summary", "Findings", "Hours", "Order", "Offer", "Crew", "Basis")) {
+      XSSFSheet sheet = workbook.getSheet(name);
+      assertThat(workbook.getPrintArea(workbook.getSheetIndex(sheet))).as(name).isNotNull();
+      assertThat(sheet.getFitToPage()).as(name).isTrue();
+      assertThat(sheet.getPrintSetup().getFitWidth()).as(name).isEqualTo((short) 1);
+    }
+  }
+
+  private static List<String> texts(Sheet sheet) {
+    List<String> texts = new ArrayList<>();
+    for (Row row : sheet) {
+      for (Cell cell : row) {
+        if (cell.getCellType() == CellType.STRING) {
+          texts.add(cell.getStringCellValue());
+        }
+      }
+    }
+    return texts;
+  }
+}
