@@ -97,7 +97,7 @@ final class Causes {
     LeaveOneOut fits = audit.fits().orElseThrow();
     return fits.interval(
             model ->
-                model.all().mean()
+                model.level()
                     + model.seen(first.by(), first.group())
                     + model.seen(second.by(), second.group()),
             first.jobs())

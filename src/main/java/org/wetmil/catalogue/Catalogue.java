@@ -21,6 +21,7 @@ public final class Catalogue {
   private final Row[] settings = new Row[Setting.values().length];
   private final Entry[] values = new Entry[Setting.values().length];
   private final Row[] rates = new Row[Task.values().length];
+  private final Map<List<String>, Row> losses = new HashMap<>();
   private final Shelf<Coating> coatings;
   private final Shelf<Surface> surfaces;
   private final Shelf<Sprayer> sprayers;
@@ -51,11 +52,29 @@ public final class Catalogue {
     textures = new Shelf<>(Tables.TEXTURES, Texture::of);
     shapes = new Shelf<>(Tables.SHAPES, Shape::of);
     openingKinds = new Shelf<>(Tables.OPENING_KINDS, OpeningKind::of);
+    rows(Tables.LOSSES).forEach(loss -> addLoss(loss, problems));
     openings = rows(Tables.OPENINGS).stream().map(ListedOpening::of).toList();
     onHand = OnHand.of(this, problems);
     onHand
         .tests()
         .forEach(test -> tests.put(testKey(test.coating(), test.tip().orificeThou()), test));
+  }
+
+  private void addLoss(Row loss, List<TableProblem> problems) {
+    Coating coating = coating(loss.text("Coating")).orNull();
+    Surface surface = surface(loss.text("Surface")).orNull();
+    if (coating != null && surface != null && loss.get("Stick").isStated()) {
+      losses.put(List.of(coating.name(), surface.name()), loss);
+    } else if (loss.get("Coating").origin() instanceof Origin.Cell at && !at.isElsewhere()) {
+      // one of another workbook may be for a coating that this bid does not use
+      problems.add(
+          new TableProblem(
+              Tables.LOSSES.title(),
+              at.sheet(),
+              at.address(),
+              loss.text("Coating"),
+              "a coating, a surface and a Stick, each as the tables name it"));
+    }
   }
 
   /** The tables that come with the program. */
@@ -95,6 +114,16 @@ public final class Catalogue {
 
   public Lookup<Surface> surface(String name) {
     return surfaces.look(name);
+  }
+
+  /** A surface under a coating: where Losses states how much of it stays on there, that holds. */
+  public Lookup<Surface> surface(String name, Coating coating) {
+    Lookup<Surface> found = surface(name);
+    if (losses.isEmpty() || coating == null || !(found instanceof Lookup.Found<Surface> known)) {
+      return found;
+    }
+    Row loss = losses.get(List.of(coating.name(), known.value().name()));
+    return loss == null ? found : new Lookup.Found<>(known.value().with(loss), known.ambiguous());
   }
 
   public Lookup<Sprayer> sprayer(String name) {

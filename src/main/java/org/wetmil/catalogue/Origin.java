@@ -52,5 +52,15 @@ public sealed interface Origin {
     public String text() {
       return sheet + "!" + address;
     }
+
+    /** The name of a sheet of another workbook; no sheet's own name can hold a bracket. */
+    public static String elsewhere(String file, String sheet) {
+      return "[" + file + "]" + sheet;
+    }
+
+    /** Whether the cell is in another workbook, so that no formula may point at it. */
+    public boolean isElsewhere() {
+      return sheet.startsWith("[");
+    }
   }
 }

@@ -3,6 +3,8 @@ package org.wetmil.catalogue;
 /**
  * A surface as the area, the tip and the hours need it. Sizes that a surface has no use for are
  * NaN; a factor or faces not stated count as 1.
+ *
+ * @param stickRow where the share that stays on is stated: the surface's row or one of Losses
  */
 public record Surface(
     Row row,
@@ -10,6 +12,7 @@ public record Surface(
     MeasuredBy measuredBy,
     Narrowest narrowest,
     int widestFanDigit,
+    Row stickRow,
     double stick,
     double hit,
     boolean joinery,
@@ -35,6 +38,7 @@ public record Surface(
         MeasuredBy.find(row.text("Measured by")).orElseThrow(),
         Narrowest.of(row.text("Narrowest dimension")),
         (int) Math.round(row.number("Widest fan")),
+        row,
         row.number("Stick"),
         row.number("Hit"),
         row.text("Band").equalsIgnoreCase("joinery"),
@@ -52,6 +56,34 @@ public record Surface(
         row.text("Piece of").equals("walls"),
         row.text("Piece of").equals("ceiling"),
         row.text("Piece of").equals("floor"));
+  }
+
+  /** The same with the share that stays on taken from a row of the Losses table. */
+  Surface with(Row loss) {
+    return new Surface(
+        row,
+        name,
+        measuredBy,
+        narrowest,
+        widestFanDigit,
+        loss,
+        loss.number("Stick"),
+        hit,
+        joinery,
+        triggerShare,
+        unitFt2,
+        unitLengthFt,
+        girthIn,
+        faces,
+        factor,
+        suggestsTexture,
+        rollsByDefault,
+        trim,
+        hardware,
+        outdoors,
+        walls,
+        ceiling,
+        floor);
   }
 
   private static double orOne(double value) {

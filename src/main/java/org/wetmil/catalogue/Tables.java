@@ -7,6 +7,7 @@ import java.util.Optional;
 public enum Tables {
   COATINGS("Coatings", "coatings.csv"),
   SURFACES("Surfaces", "surfaces.csv"),
+  LOSSES("Losses", "losses.csv"),
   SPRAYERS("Sprayers", "sprayers.csv"),
   STOCK_TIPS("Stock tips", "stock-tips.csv"),
   TIPS_ON_HAND("Tips on hand", "tips-on-hand.csv"),
@@ -42,7 +43,8 @@ public enum Tables {
     return this == TIPS_ON_HAND
         || this == GUARDS_ON_HAND
         || this == BUCKET_TESTS
-        || this == OPENINGS;
+        || this == OPENINGS
+        || this == LOSSES;
   }
 
   /** The table that a sheet of this name states; sheet names match as other names do. */

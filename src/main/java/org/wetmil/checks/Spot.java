@@ -18,7 +18,7 @@ public record Spot(String sheet, int row, InputColumn column, String address) {
 
   /** Where the estimator stated a figure of the tables; the job where it is not theirs. */
   static Spot of(Entry entry) {
-    return entry.origin() instanceof Origin.Cell cell
+    return entry.origin() instanceof Origin.Cell cell && !cell.isElsewhere()
         ? new Spot(cell.sheet(), 0, null, cell.address())
         : JOB;
   }

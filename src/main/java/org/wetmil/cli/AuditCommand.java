@@ -56,6 +56,12 @@ final class AuditCommand implements Callable<Integer> {
   private PaintTable paintTable;
 
   @Option(
+      names = "--write-tables",
+      paramLabel = "FILE",
+      description = "Write the suggested figures as sheets for the next bid: fill --tables FILE.")
+  private Path tables;
+
+  @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
       description = "The date printed on the result; today when not given.")
@@ -68,10 +74,18 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() {
     Path output = out == null ? folder.resolveSibling("audit.xlsx") : out;
     AuditOptions options =
-        new AuditOptions(actuals, units, paintTable, date, ProjectVersion.version(), force);
+        new AuditOptions(actuals, units, paintTable, tables, date, ProjectVersion.version(), force);
     PrintWriter err = spec.commandLine().getErr();
     AuditReport report = new AuditJob(options, new Progress(err)).audit(folder, output);
     new AuditPrinter(spec.commandLine().getOut(), err).print(report, output);
+    if (tables != null) {
+      spec.commandLine()
+          .getOut()
+          .println(
+              report.figures() == 0
+                  ? "no figure to write: " + tables + " is not made"
+                  : tables + ": " + report.figures() + " figures");
+    }
     return report.unreadable().isEmpty() ? ExitCode.DONE : ExitCode.UNUSABLE;
   }
 }

@@ -76,13 +76,20 @@ final class FillCommand implements Callable<Integer> {
       description = "Write findings and figures of the whole run for other programs, too.")
   private Path json;
 
+  @Option(
+      names = "--tables",
+      paramLabel = "FILE",
+      description = "A workbook whose tables are laid under those of each bid.")
+  private Path tables;
+
   @Override
   public Integer call() {
     Printer printer = new Printer(spec.commandLine(), quiet, trace);
     Inputs inputs = Inputs.of(bids);
     inputs.passedOver().forEach(printer::passedOver);
     Outcome outcome = new Outcome(failOn);
-    FillJob job = new FillJob(date, ProjectVersion.version(), force, refresh);
+    FillJob own = new FillJob(date, ProjectVersion.version(), force, refresh);
+    FillJob job = tables == null ? own : own.over(tables);
     Outputs outputs = new Outputs(out, inputs);
     FillRun.Filler filler =
         (input, output) -> job.fill(input, output, values ? outputs.customer(output) : null);

@@ -56,7 +56,7 @@ final class Figures {
         own && recommended.isTip()
             ? cell(FilledColumn.FAN)
             : terms.literal(followed.fanIn(), Quantity.FAN_WIDTH);
-    Expr stick = terms.entry(surface, "Stick");
+    Expr stick = terms.entry(work.surface().stickRow(), "Stick");
     Expr swept = stroke.narrow() ? fan : fan.times(apart());
 
     flow(flow, followed, own);

@@ -37,11 +37,12 @@ public record Work(
 
   static Work of(BidLine line, Catalogue catalogue) {
     InputValue tip = line.get(InputColumn.TIP);
+    Lookup<Coating> coating = catalogue.coating(line.text(InputColumn.COATING));
     Lookup<Texture> textureFound = catalogue.texture(line.text(InputColumn.TEXTURE));
     return new Work(
         line,
-        catalogue.coating(line.text(InputColumn.COATING)),
-        catalogue.surface(line.text(InputColumn.SURFACE)),
+        coating,
+        catalogue.surface(line.text(InputColumn.SURFACE), coating.orNull()),
         catalogue.condition(line.text(InputColumn.CONDITION)),
         textureFound,
         textureFound instanceof Lookup.Blank

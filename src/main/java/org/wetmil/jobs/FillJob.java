@@ -11,6 +11,7 @@ import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
+import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadOptions;
 import org.wetmil.workbook.read.ReadWorkbook;
@@ -20,7 +21,7 @@ public final class FillJob {
   private final LocalDate date;
   private final String version;
   private final boolean overwrite;
-  private final boolean refresh;
+  private final ReadOptions options;
 
   /**
    * @param date printed on Basis; given in, so that the same input gives the same output
@@ -35,10 +36,23 @@ public final class FillJob {
    * @param refresh whether numbers typed over formulas of an earlier fill give way to the formulas
    */
   public FillJob(LocalDate date, String version, boolean overwrite, boolean refresh) {
-    this.refresh = refresh;
+    this(date, version, overwrite, ReadOptions.USUAL.refreshing(refresh));
+  }
+
+  private FillJob(LocalDate date, String version, boolean overwrite, ReadOptions options) {
     this.date = date;
     this.version = version;
     this.overwrite = overwrite;
+    this.options = options;
+  }
+
+  /**
+   * The same with the tables of another workbook laid under those of each bid.
+   *
+   * @throws org.wetmil.workbook.WorkbookException when the workbook cannot be read or has no tables
+   */
+  public FillJob over(Path tables) {
+    return new FillJob(date, version, overwrite, options.over(BidReader.tables(tables)));
   }
 
   /**
@@ -68,11 +82,10 @@ public final class FillJob {
   }
 
   private FillReport fill(Fingerprint input, Path output, Path customer) {
-    ReadWorkbook read = BidReader.read(input.file(), ReadOptions.USUAL.refreshing(refresh));
+    ReadWorkbook read = BidReader.read(input.file(), options);
     FilledBid filled = Estimator.fill(read.bid());
     List<Finding> findings = Checks.run(filled);
-    FillStamp stamp =
-        new FillStamp(input.file().getFileName().toString(), input.sha256(), date, version);
+    FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
     FilledJob job = FilledJob.of(filled);
     FillWriter writer = new FillWriter(read, job, findings, stamp);
     writer.write(input.file(), output, overwrite, input::requireUnchanged);

@@ -111,8 +111,13 @@ final class PastBids {
 
   /** Audits the sample into a file. */
   static void audit(Path output) {
+    audit(output, null);
+  }
+
+  /** The same with the suggested tables into another file. */
+  static void audit(Path output, Path tables) {
     AuditOptions options =
-        new AuditOptions(ACTUALS, UnitSystem.US, PaintTable.LOSS, DATE, "sample", true);
+        new AuditOptions(ACTUALS, UnitSystem.US, PaintTable.LOSS, tables, DATE, "sample", true);
     new AuditJob(options, (done, all) -> {}).audit(FOLDER, output);
   }
 

@@ -51,7 +51,7 @@ record Factors(Observations observations, LeaveOneOut fits, Change change) {
   }
 
   private double log(AdditiveModel model, String coating, String surface) {
-    double log = model.all().mean();
+    double log = change == Change.COMMON ? model.all().mean() : model.level();
     if (change.uses(measure(), GroupedBy.COATING)) {
       log += model.log(GroupedBy.COATING, coating);
     }

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.wetmil.audit.past.GroupedBy;
 import org.wetmil.audit.past.Observation;
@@ -19,9 +20,11 @@ import org.wetmil.audit.stats.Sample;
  * is fitted so that it does not pass for anything else.
  *
  * @param all log ratios of the bids; their mean is the factor common to all, named first
+ * @param level log ratio of what no group adds to: a bid whose parts came out differently counts
+ *     each part once in the groups, but by its size in the factor common to all
  * @param effects by kind, then name
  */
-public record AdditiveModel(Sample all, List<Effect> effects) {
+public record AdditiveModel(Sample all, double level, List<Effect> effects) {
   /** How often the shrinkage is told anew from the effects that came of the last one. */
   private static final int ROUNDS = 2;
 
@@ -52,7 +55,19 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
                 shrinkage.get(kind.getKey())));
       }
     }
-    return new AdditiveModel(all, List.copyOf(effects));
+    double level = all.mean() + leftOver(list, fit.left());
+    return new AdditiveModel(all, level, List.copyOf(effects));
+  }
+
+  /** What the effects leave of a bid's log ratio, on average over the bids. */
+  private static double leftOver(List<Observation> list, double[] left) {
+    Map<Integer, double[]> bids = new TreeMap<>();
+    for (int i = 0; i < left.length; i++) {
+      double[] sums = bids.computeIfAbsent(list.get(i).bid(), bid -> new double[2]);
+      sums[0] += list.get(i).estimated() * left[i];
+      sums[1] += list.get(i).estimated();
+    }
+    return bids.values().stream().mapToDouble(sums -> sums[0] / sums[1]).average().orElseThrow();
   }
 
   /** Log factor on an estimate by all kinds of groups. */
@@ -62,7 +77,10 @@ public record AdditiveModel(Sample all, List<Effect> effects) {
 
   /** Log factor on an estimate by the groups of some kinds; an unknown group adds nothing. */
   public double logFactor(Observation one, Set<GroupedBy> kinds) {
-    return all.mean()
+    if (kinds.isEmpty()) {
+      return all.mean();
+    }
+    return level
         + effects.stream()
             .filter(effect -> kinds.contains(effect.by()))
             .mapToDouble(effect -> one.share(effect.by(), effect.group()) * effect.log())

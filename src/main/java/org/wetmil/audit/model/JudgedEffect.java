@@ -80,7 +80,7 @@ public record JudgedEffect(
    */
   private record Figure(Effect effect, ToDoubleFunction<AdditiveModel> apart) {
     ToDoubleFunction<AdditiveModel> total() {
-      return model -> model.all().mean() + apart.applyAsDouble(model);
+      return model -> model.level() + apart.applyAsDouble(model);
     }
   }
 

@@ -21,6 +21,7 @@ import org.wetmil.workbook.audit.AuditStamp;
 import org.wetmil.workbook.audit.AuditWriter;
 import org.wetmil.workbook.audit.AuditedJob;
 import org.wetmil.workbook.audit.LeftOut;
+import org.wetmil.workbook.audit.TablesWriter;
 import org.wetmil.workbook.opc.FileName;
 
 /** Audits a folder of past bids: read, compare, write. */
@@ -75,7 +76,12 @@ public final class AuditJob {
       inputs.add(options.actuals());
     }
     AuditWriter.write(book, inputs, output, options.overwrite());
-    return new AuditReport(bids.size(), findings.size(), leftOut, audit.verdict());
+    int figures =
+        options.tables() == null
+            ? 0
+            : TablesWriter.write(
+                audit.suggestions(), options.system(), options.tables(), options.overwrite());
+    return new AuditReport(bids.size(), findings.size(), figures, leftOut, audit.verdict());
   }
 
   private Actuals actuals() {

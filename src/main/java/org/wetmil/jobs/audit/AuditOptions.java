@@ -11,6 +11,7 @@ import org.wetmil.quantity.UnitSystem;
  * @param actuals the list of how jobs came out; null when only the bids say so
  * @param system units of the result
  * @param paintTable where a paint factor goes
+ * @param tables the file for the suggested figures as sheets of a bid; null for none
  * @param date printed on Basis; given in, so that the same input gives the same output
  * @param version of the program, printed on Basis
  * @param overwrite whether an older result may be replaced
@@ -19,6 +20,7 @@ public record AuditOptions(
     Path actuals,
     UnitSystem system,
     PaintTable paintTable,
+    Path tables,
     LocalDate date,
     String version,
     boolean overwrite) {}

@@ -9,9 +9,11 @@ import org.wetmil.workbook.audit.LeftOut;
  *
  * @param bids bids read
  * @param findings mistakes found in them and in the list of actuals
+ * @param figures suggested figures written as tables
  * @param leftOut files that gave no bid
  */
-public record AuditReport(int bids, int findings, List<LeftOut> leftOut, Verdict verdict) {
+public record AuditReport(
+    int bids, int findings, int figures, List<LeftOut> leftOut, Verdict verdict) {
 
   /** Files that could not be read. */
   public List<LeftOut> unreadable() {

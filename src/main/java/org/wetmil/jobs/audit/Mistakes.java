@@ -30,6 +30,15 @@ final class Mistakes {
               "%d of %d lines have no paint and hours, so that a figure for the whole job cannot be compared; fill the bid to see why."
                   .formatted(book.notFilled(), book.read())));
     }
+    book.mistakes()
+        .forEach(
+            mistake ->
+                findings.add(
+                    new AuditFinding(
+                        book.name(),
+                        mistake.sheet() + "!" + mistake.address(),
+                        mistake.kind(),
+                        mistake.message())));
     return findings;
   }
 }

@@ -27,6 +27,7 @@ import org.wetmil.ledger.DateText;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
+import org.wetmil.workbook.read.OldSums;
 
 /**
  * What the audit keeps of one bid workbook, so that a thousand of them fit in memory.
@@ -37,6 +38,7 @@ import org.wetmil.workbook.read.BidReader;
  * @param estimated by measure, the whole bid with what only the job as a whole has
  * @param coatings the coating's name by every name it has in the bid
  * @param price null when it is not all stated
+ * @param mistakes of arithmetic in its own cells
  */
 record PastBook(
     Path file,
@@ -51,7 +53,8 @@ record PastBook(
     LocalDate date,
     String crew,
     String estimator,
-    Price price) {
+    Price price,
+    List<OldSums.Mistake> mistakes) {
 
   /** Reads and fills a workbook; throws as the reader does. */
   static PastBook read(Path file, UnitSystem system) {
@@ -124,7 +127,8 @@ record PastBook(
           DateText.read(catalogue.text(Setting.DATE_DONE)).orElse(null),
           catalogue.text(Setting.CREW_NAME),
           catalogue.text(Setting.ESTIMATOR),
-          job.price().price().orElse(null));
+          job.price().price().orElse(null),
+          OldSums.of(file));
     }
 
     private double more(List<Double> taken, double whole, FilledColumn column) {
@@ -140,6 +144,7 @@ record PastBook(
     }
 
     private PastLine line(FilledLine line, double morePaint, double moreHours) {
+      Applied applied = Applied.of(line);
       return new PastLine(
           coating(line),
           line.work().surface() == null
@@ -148,8 +153,8 @@ record PastBook(
           heights.of(line.line().number(InputColumn.HEIGHT)),
           line.isFilled() ? line.base(FilledColumn.PAINT) * morePaint : Double.NaN,
           line.isFilled() ? line.base(FilledColumn.LABOUR) * moreHours : Double.NaN,
-          line.isFilled() ? line.base(FilledColumn.SPRAY) * moreHours : Double.NaN,
-          PastLine.Factors.NONE,
+          applied.sprayHours() * moreHours,
+          applied.factors(),
           fired.getOrDefault(List.of(line.line().sheet(), line.line().row()), Set.of()));
     }
 

@@ -48,7 +48,13 @@ final class BasisPage {
               "Each bid is filled again by this version with the tables in its own workbook. Where"
                   + " paint or hours are known for the job or for a coating, the bid includes what"
                   + " only the job as a whole has (set-up, clean-up, changes, touch-up, hoses),"
-                  + " spread over the lines by their size; where a line states its own, it does not."),
+                  + " spread over the lines by their size; where a line states its own, it does"
+                  + " not."),
+          List.of(
+              "Factors already applied",
+              "Where a bid's own tables state another stick or trigger share than the built-in"
+                  + " ones, as after an earlier audit, what that adds is taken out of the bid"
+                  + " first: the suggestions always replace the built-in figures."),
           List.of(
               "Taken",
               "A line's own figure wins over its coating's, a coating's over the job's. What a job"
@@ -81,7 +87,8 @@ final class BasisPage {
               "Usual miss",
               "Mean distance between taken and bid, either way. With the change: each job forecast"
                   + " from all the others, never from itself. A change is offered only if the"
-                  + " forecast is nearer by at least half a percent, from six jobs on (house rule)."),
+                  + " forecast is nearer by at least half a percent, from six jobs on (house"
+                  + " rule)."),
           List.of(
               "What it cannot tell",
               "Film, loss and area cannot be told apart from paint alone; the factor goes to the"

@@ -66,6 +66,7 @@ final class BasisBook {
         .forEach(line -> collect(line, coatings, surfaces, textures, conditions, sprayers));
     coatings.forEach(this::table);
     surfaces.forEach(this::table);
+    catalogue.rows(Tables.LOSSES).forEach(this::table);
     shapes.forEach(this::table);
     textures.forEach(this::table);
     conditions.forEach(this::table);

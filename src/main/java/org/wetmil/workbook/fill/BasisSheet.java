@@ -280,6 +280,7 @@ final class BasisSheet {
   /** A formula that follows the estimator's own cell; empty when there is none to follow. */
   private String follows(Entry entry) {
     if (!(entry.origin() instanceof Origin.Cell cell)
+        || cell.isElsewhere()
         || Double.isNaN(cell.cellNumber())
         || entry.quantity() == Quantity.TEMPERATURE) {
       return "";

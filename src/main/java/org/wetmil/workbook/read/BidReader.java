@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.StatedRow;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.Bid;
@@ -49,7 +50,7 @@ public final class BidReader {
   private final OwnMarks marks;
   private final GridReader grids;
   private final List<Remark> remarks = new ArrayList<>();
-  private final EstimatorTables tables = new EstimatorTables();
+  private final EstimatorTables tables;
   private final List<SheetPart> candidates = new ArrayList<>();
   private final HeadingsSeen seen = new HeadingsSeen();
   private final ReadOptions options;
@@ -58,7 +59,12 @@ public final class BidReader {
   private Set<FilledColumn> notTold = Set.of();
 
   private BidReader(
-      Path file, PackageReader workbook, MissingResults missing, ReadOptions options) {
+      Path file,
+      PackageReader workbook,
+      MissingResults missing,
+      EstimatorTables tables,
+      ReadOptions options) {
+    this.tables = tables;
     this.file = file;
     this.options = options;
     this.workbook = workbook;
@@ -79,7 +85,27 @@ public final class BidReader {
   public static ReadWorkbook read(Path file, ReadOptions options) {
     try (PackageReader workbook = PackageReader.open(file);
         MissingResults missing = new MissingResults(file, options.mostRowsComputed())) {
-      return new BidReader(file, workbook, missing, options).read(missing);
+      EstimatorTables tables = new EstimatorTables(options.under());
+      return new BidReader(file, workbook, missing, tables, options).read(missing);
+    }
+  }
+
+  /**
+   * The rows that a workbook states for the tables, to be laid under those of a bid.
+   *
+   * @throws WorkbookException when the file cannot be read, or has no such sheet
+   */
+  public static Map<Tables, List<StatedRow>> tables(Path file) {
+    try (PackageReader workbook = PackageReader.open(file);
+        MissingResults missing = new MissingResults(file, ReadOptions.USUAL.mostRowsComputed())) {
+      EstimatorTables tables = new EstimatorTables(Map.of());
+      new BidReader(file, workbook, missing, tables, ReadOptions.USUAL).sortSheets();
+      Map<Tables, List<StatedRow>> rows = tables.elsewhere(FileName.of(file));
+      if (rows.values().stream().allMatch(List::isEmpty)) {
+        throw new WorkbookException.NoBid(
+            file, "no sheet states tables; name one Coatings, Surfaces, Losses or the like.");
+      }
+      return rows;
     }
   }
 

@@ -23,6 +23,7 @@ public final class TemplateWriter {
       Collections.unmodifiableSet(
           EnumSet.complementOf(
               EnumSet.of(
+                  Tables.LOSSES,
                   Tables.STOCK_TIPS,
                   Tables.TEXTURES,
                   Tables.CONDITIONS,

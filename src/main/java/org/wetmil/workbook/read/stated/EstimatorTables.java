@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Origin;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.StatedRow;
 import org.wetmil.catalogue.StatedRow.StatedCell;
@@ -24,7 +25,15 @@ import org.wetmil.workbook.read.grid.Grid;
 public final class EstimatorTables {
   private final Map<Tables, List<StatedRow>> rows = new EnumMap<>(Tables.class);
   private final Map<Tables, List<StatedRow>> onBasis = new EnumMap<>(Tables.class);
+  private final Map<Tables, List<StatedRow>> under;
   private final List<TableProblem> nameless = new ArrayList<>();
+
+  /**
+   * @param under rows of another workbook, over which these are laid
+   */
+  public EstimatorTables(Map<Tables, List<StatedRow>> under) {
+    this.under = under;
+  }
 
   public void add(Tables table, Grid grid) {
     rows.computeIfAbsent(table, any -> new ArrayList<>())
@@ -63,6 +72,22 @@ public final class EstimatorTables {
     return new Remark("basis-typed-over", yours.sheet(), "", yours.value().raw(), message);
   }
 
+  /** The rows, as of another workbook of this name. */
+  public Map<Tables, List<StatedRow>> elsewhere(String file) {
+    Map<Tables, List<StatedRow>> named = new EnumMap<>(Tables.class);
+    rows.forEach(
+        (table, stated) ->
+            named.put(
+                table,
+                stated.stream()
+                    .map(
+                        row ->
+                            new StatedRow(
+                                Origin.Cell.elsewhere(file, row.sheet()), row.row(), row.cells()))
+                    .toList()));
+    return named;
+  }
+
   /** The text of a setting; empty when none is stated. */
   public Optional<String> setting(Setting setting) {
     return Stream.of(rows, onBasis)
@@ -83,6 +108,8 @@ public final class EstimatorTables {
   /** The built-in tables with these rows laid over them. */
   public Catalogue over(UnitSystem fallback, List<TableProblem> problems) {
     problems.addAll(nameless);
-    return Catalogue.builtIn().with(rows, fallback, problems).with(onBasis, fallback, problems);
+    Catalogue below =
+        under.isEmpty() ? Catalogue.builtIn() : Catalogue.builtIn().with(under, fallback, problems);
+    return below.with(rows, fallback, problems).with(onBasis, fallback, problems);
   }
 }

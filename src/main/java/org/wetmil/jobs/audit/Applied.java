@@ -1,0 +1,38 @@
+package org.wetmil.jobs.audit;
+
+import org.wetmil.audit.past.PastLine;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Surface;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+
+/**
+ * Factors of an earlier audit that a bid already holds: its own stick and trigger share against the
+ * built-in ones, to which new suggestions refer.
+ *
+ * <p>Paint goes as one over the stick; the gun's hours go with the paint and as one over the
+ * trigger share; the other hours stay (derived).
+ *
+ * @param sprayHours the gun's part of the line's hours, in the proportion it would have without
+ *     them; NaN when the line is not filled
+ */
+record Applied(PastLine.Factors factors, double sprayHours) {
+
+  static Applied of(FilledLine line) {
+    if (!line.isFilled()) {
+      return new Applied(PastLine.Factors.NONE, Double.NaN);
+    }
+    Surface own = line.work().surface();
+    Surface builtIn = Catalogue.builtIn().surface(own.name()).orNull();
+    double hours = line.base(FilledColumn.LABOUR);
+    double spray = line.base(FilledColumn.SPRAY);
+    if (builtIn == null || !(hours > 0)) {
+      return new Applied(PastLine.Factors.NONE, spray);
+    }
+    double paint = builtIn.stick() / own.stick();
+    double slower = paint * builtIn.triggerShare() / own.triggerShare();
+    double before = spray / slower + hours - spray;
+    return new Applied(
+        new PastLine.Factors(paint, hours / before), hours * (spray / slower) / before);
+  }
+}
