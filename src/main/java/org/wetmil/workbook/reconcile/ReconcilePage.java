@@ -84,7 +84,7 @@ final class ReconcilePage {
     rows.text("Tolerance (" + books.volumeUnit() + ")", look.heading())
         .text("Flag", look.heading())
         .text("What it could mean, what to look at first", look.heading());
-    rows.current().setHeightInPoints(Lists.HEADINGS_PT);
+    rows.height(Lists.HEADINGS_PT);
     int first = rows.number() + 1;
     for (CoatingUse use : uses) {
       String keys = keys(use);
@@ -97,7 +97,7 @@ final class ReconcilePage {
       flag(use);
       String said = said(use);
       rows.text(said, look.text(true));
-      rows.current().setHeightInPoints((float) Heights.points(Heights.lines(said, FLAG_WIDTH)));
+      rows.height(Heights.points(Heights.lines(said, FLAG_WIDTH)));
     }
     rows.gap();
     return first;
@@ -155,7 +155,7 @@ final class ReconcilePage {
 
   private void block(String title) {
     rows.row().text(title, look.block());
-    Pages.underline(rows.current(), FLAG + 1, look.block());
+    rows.underline(FLAG + 1, look.block());
   }
 
   /** The criteria that pick the ledger lines of a coating of a job. */
