@@ -192,7 +192,7 @@ final class ReadingChecks {
   }
 
   /** Whether the line has no figures for want of this cell. */
-  private static boolean isNeeded(Line line, InputColumn column) {
+  static boolean isNeeded(Line line, InputColumn column) {
     FilledLine filled = line.filled();
     Area area = filled.area();
     if (column == COATING || column == SURFACE) {

@@ -32,7 +32,11 @@ public final class Estimator {
     }
     this.works =
         bid.sheets().stream()
-            .map(sheet -> sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList())
+            .map(
+                sheet ->
+                    sheet.lines().stream()
+                        .map(line -> Work.of(GreatestSizes.held(line, catalogue), catalogue))
+                        .toList())
             .toList();
     this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
