@@ -140,10 +140,21 @@ final class ReadingChecks {
               String expected = cell.expected().isBlank() ? "a plain value" : cell.expected();
               String message =
                   cell.state() == InputValue.State.DATE
-                      ? "%s is a date; expected %s.".formatted(raw, expected)
+                      ? raw + " is a date" + dateOf(column, expected) + "."
                       : "%s cannot be read; expected %s.".formatted(raw, expected);
               return line.fault(column, raw, expected, message).stopping(isNeeded(line, column));
             });
+  }
+
+  /** What a spreadsheet makes a date of in this column, and how to keep it from that. */
+  private static String dateOf(InputColumn column, String expected) {
+    return switch (column.quantity()) {
+      case LENGTH, GIRTH ->
+          ", which a spreadsheet makes of feet and inches typed 12-6; format the cell as text and"
+              + " type 12' 6\"";
+      case FILM -> ", which a spreadsheet makes of 4-6; format the cell as text and type 4-6";
+      default -> "; expected " + expected;
+    };
   }
 
   private static Stream<Fault> formulaError(Line line) {
