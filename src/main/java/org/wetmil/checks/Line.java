@@ -118,7 +118,12 @@ record Line(Catalogue catalogue, FilledLine filled) {
   /** The end of a sentence that says which tip to take. */
   String instead() {
     return recommended()
-        .map(setup -> "; use " + setup.tip().code() + ".")
+        .map(
+            setup ->
+                "; use %s%s."
+                    .formatted(
+                        setup.tip().code(),
+                        HoseAdvice.keeps(this, setup) ? "" : " once the hose leaves it pressure"))
         .orElse("; take another tip.");
   }
 

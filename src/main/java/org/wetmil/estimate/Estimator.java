@@ -51,6 +51,13 @@ public final class Estimator {
     return new FilledBid(bid, sheets);
   }
 
+  /** Fills a line by itself. */
+  static FilledLine fill(Catalogue catalogue, BidLine line) {
+    BidSheet sheet = new BidSheet(line.sheet(), line.system(), true, Map.of(), List.of(line));
+    Bid bid = new Bid("", line.system(), catalogue, List.of(sheet), List.of(), List.of());
+    return fill(bid).sheets().get(0).lines().get(0);
+  }
+
   private FilledBid.FilledSheet fill(BidSheet sheet, List<Work> lines) {
     Rooms rooms = new Rooms();
     List<Draft> drafts = lines.stream().map(work -> draft(work, rooms)).toList();
