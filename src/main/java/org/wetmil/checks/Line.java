@@ -58,6 +58,11 @@ record Line(Catalogue catalogue, FilledLine filled) {
     return filled.line().get(column);
   }
 
+  /** Whether the sheet of the line has the column. */
+  boolean hasColumn(InputColumn column) {
+    return filled.line().values().containsKey(column);
+  }
+
   String text(InputColumn column) {
     return filled.line().text(column);
   }
