@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.wetmil.checks.Finding;
+import org.wetmil.checks.Severity;
 import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
@@ -132,10 +133,14 @@ final class RowCells implements RowAdditions {
   }
 
   /**
-   * A finding as the row shows it: begun by the name of its column, which the marking looks for.
+   * A finding as the row shows it: begun by the name of its column, which the marking looks for. A
+   * note is begun otherwise, since the cell it is about may well be right and is not marked.
    */
   static String line(Finding finding) {
-    String column = finding.spot().column() == null ? "Line" : finding.spot().column().heading();
-    return column + ": " + finding.message();
+    String column = finding.spot().column() == null ? "" : finding.spot().column().heading();
+    if (finding.severity() == Severity.NOTE) {
+      return (column.isEmpty() ? "Note: " : "Note on " + column + ": ") + finding.message();
+    }
+    return (column.isEmpty() ? "Line" : column) + ": " + finding.message();
   }
 }
