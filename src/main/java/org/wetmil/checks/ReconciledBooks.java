@@ -21,11 +21,17 @@ public record ReconciledBooks(
    * A bid that was compared.
    *
    * @param file its name
+   * @param currency what its prices are in; empty when it does not say
    * @param filled whether it was filled and taken as it stands
    * @param missing cells of it without a usable value, whose computed value stands in
    */
   public record BidRead(
-      String file, String job, UnitSystem system, boolean filled, List<String> missing) {
+      String file,
+      String job,
+      UnitSystem system,
+      String currency,
+      boolean filled,
+      List<String> missing) {
     public BidRead {
       missing = List.copyOf(missing);
     }

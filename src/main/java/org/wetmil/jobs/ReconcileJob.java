@@ -99,7 +99,12 @@ public final class ReconcileJob {
       String name = file.getFileName().toString();
       bids.add(
           new ReconciledBooks.BidRead(
-              name, jobName(job), read.bid().system(), read.filledBefore(), missing));
+              name,
+              jobName(job),
+              read.bid().system(),
+              job.currency(),
+              read.filledBefore(),
+              missing));
       String how = read.filledBefore() ? "filled, taken as it stands" : "not filled, computed here";
       input(file, "bid of " + job.name() + ", " + how, sha256);
     } catch (WorkbookException e) {

@@ -8,11 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.wetmil.ledger.Ledger;
 import org.wetmil.ledger.LedgerLine;
-import org.wetmil.ledger.LedgerNote;
 import org.wetmil.ledger.LineKind;
-import org.wetmil.ledger.TotalsLine;
 import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.flag.Cause;
 import org.wetmil.reconcile.flag.Flag;
@@ -33,7 +30,6 @@ final class Flagging {
 
   private final List<CoatingUse> uses;
   private final List<PlacedLine> placed;
-  private final List<Ledger.Book> ledgers;
   private final ReconcileSettings settings;
   private final Map<String, KindSums> transfers = new HashMap<>();
   private final Set<String> suspects = new HashSet<>();
@@ -41,14 +37,9 @@ final class Flagging {
   private final Set<String> unmatchedJobs = new HashSet<>();
   private final List<Flag> flags = new ArrayList<>();
 
-  Flagging(
-      List<CoatingUse> uses,
-      List<PlacedLine> placed,
-      List<Ledger.Book> ledgers,
-      ReconcileSettings settings) {
+  Flagging(List<CoatingUse> uses, List<PlacedLine> placed, ReconcileSettings settings) {
     this.uses = uses;
     this.placed = placed;
-    this.ledgers = ledgers;
     this.settings = settings;
   }
 
@@ -57,7 +48,6 @@ final class Flagging {
         use -> transfers.computeIfAbsent(use.coating(), c -> new KindSums()).add(use.ledger()));
     placed.forEach(this::line);
     uses.forEach(this::use);
-    ledgers.forEach(this::ledger);
     return List.copyOf(flags);
   }
 
@@ -181,49 +171,6 @@ final class Flagging {
       causes.add(Cause.WRONG_TRANSFER);
     }
     return causes;
-  }
-
-  private void ledger(Ledger.Book book) {
-    for (TotalsLine total : book.counts().totals()) {
-      if (!total.agrees()) {
-        flags.add(
-            new Flag(
-                Flag.Type.TOTALS_DIFFER,
-                "",
-                "",
-                total.file(),
-                total.line(),
-                total.stated().toPlainString() + " stated",
-                total.sum().toPlainString() + " is the sum",
-                List.of(Cause.LINES_MISSING, Cause.TYPING_MISTAKE)));
-      }
-    }
-    for (LedgerNote note : book.layout().notes()) {
-      if (note.type() == LedgerNote.Type.SEVERAL_CURRENCIES) {
-        flags.add(
-            new Flag(
-                Flag.Type.SEVERAL_CURRENCIES,
-                "",
-                "",
-                note.file(),
-                0,
-                note.detail(),
-                "",
-                List.of()));
-      }
-    }
-    if (book.lines().isEmpty()) {
-      flags.add(
-          new Flag(
-              Flag.Type.NO_USABLE_LINE,
-              "",
-              "",
-              book.file(),
-              0,
-              "0 lines",
-              "",
-              List.of(Cause.LINES_MISSING)));
-    }
   }
 
   private void add(

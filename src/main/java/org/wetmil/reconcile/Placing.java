@@ -22,6 +22,7 @@ final class Placing {
   private static final double NAN = Double.NaN;
 
   private final ReconcileSettings settings;
+  private final String currency;
   private final JobFinder jobs;
   private final Map<String, ItemMatcher> matchers = new LinkedHashMap<>();
   private final Map<String, BidUse> bids = new HashMap<>();
@@ -29,12 +30,17 @@ final class Placing {
   private final UnitPrices prices;
   private final Duplicates duplicates = new Duplicates();
 
+  /**
+   * @param currency what the prices of the bids are in
+   */
   Placing(
       List<BidJob> bidJobs,
       List<LedgerLine> lines,
       List<ItemName> items,
-      ReconcileSettings settings) {
+      ReconcileSettings settings,
+      String currency) {
     this.settings = settings;
+    this.currency = currency;
     this.jobs = new JobFinder(bidJobs.stream().map(BidJob::name).toList());
     this.withoutJob = ItemMatcher.withoutJob(bidJobs, items);
     this.prices = new UnitPrices(lines);
@@ -74,7 +80,8 @@ final class Placing {
   private PlacedLine matched(LedgerLine line, String job, Match.Found found, LedgerLine repeats) {
     Place place = repeats != null && settings.dropDuplicates() ? Place.LEFT_OUT : Place.MATCHED;
     BidUse bid = bids.get(job + "\n" + found.coating());
-    double bidPrice = bid.pricePerGal() == null ? NAN : bid.pricePerGal().doubleValue();
+    boolean comparable = bid.pricePerGal() != null && line.currency().equals(currency);
+    double bidPrice = comparable ? bid.pricePerGal().doubleValue() : NAN;
     double price = UnitPrices.pricePerGal(line);
     double usual = Double.isNaN(price) ? NAN : prices.usual(line, bidPrice);
     boolean far = UnitPrices.isFar(price, usual);

@@ -102,7 +102,8 @@ class LedgerChecksTest {
 
   static Stream<Check> checks() {
     // what no ledger can show is tried where it is read: by the tests of the command
-    List<String> elsewhere = List.of("filled-value", "job-in-bids", "bid-units", "ledger-empty");
+    List<String> elsewhere =
+        List.of("filled-value", "job-in-bids", "bid-units", "ledger-empty", "bid-currency");
     return Checks.ALL.stream()
         .filter(check -> check.rule() instanceof Rule.OfBooks)
         .filter(check -> !elsewhere.contains(check.id()));
@@ -139,7 +140,7 @@ class LedgerChecksTest {
             .toArray(String[]::new);
     List<Ledger.Book> books = List.of(Ledgers.book(text));
     // 10 gal of latex at 30 a gallon, in cans of a gallon; the film takes 6.65 gal / 0.95 at least
-    BidJob job = new BidJob("Loft", List.of(use("latex", 30), use("primer", 20)), names());
+    BidJob job = new BidJob("Loft", List.of(use("latex", 30), use("primer", 20)), "", names());
     ReconciledBooks reconciled =
         new ReconciledBooks(
             Reconciler.reconcile(List.of(job), books, List.of(), ReconcileSettings.DEFAULT),

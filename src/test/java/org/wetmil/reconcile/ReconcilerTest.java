@@ -3,6 +3,7 @@ package org.wetmil.reconcile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
+import static org.wetmil.reconcile.TestJobs.OTHER_NAMES;
 import static org.wetmil.reconcile.TestJobs.clinic;
 import static org.wetmil.reconcile.TestJobs.job;
 import static org.wetmil.reconcile.TestJobs.use;
@@ -348,20 +349,6 @@ class ReconcilerTest {
   }
 
   @Test
-  void aTotalsLineThatDiffersIsFlagged() {
-    Reconciliation result =
-        run(
-            List.of(clinic()),
-            "2026-03-01,1042,A,latex,40,gal,1200.00,Bill",
-            "Total,,,,,,1250.00,");
-
-    assertThat(result.flags())
-        .filteredOn(flag -> flag.type() == Flag.Type.TOTALS_DIFFER)
-        .extracting(Flag::measured, Flag::limit)
-        .containsExactly(tuple("1250.00 stated", "1200.00 is the sum"));
-  }
-
-  @Test
   void theBookkeepersTableWins() {
     Reconciliation result =
         Reconciler.reconcile(
@@ -410,7 +397,51 @@ class ReconcilerTest {
     assertThat(useOf(result, "latex").usedGal()).isEqualTo(40);
     assertThat(useOf(result, "latex").pricePaid()).isEqualByComparingTo("30");
     assertThat(result.read().amounts().toString()).isEqualTo("{$=900.00, EUR=280.00}");
-    assertThat(result.flags()).extracting(Flag::type).contains(Flag.Type.SEVERAL_CURRENCIES);
+  }
+
+  @Test
+  void sumsOfGroupsHoldEachCurrencyByItself() {
+    Reconciliation result =
+        run(
+            List.of(clinic()),
+            "2026-03-01,1042,A,latex,20,gal,$600.00,Bill",
+            "2026-03-01,1042,B,latex,10,gal,$300.00,Bill",
+            "2026-03-01,1042,C,latex,10,gal,€280.00,Bill",
+            "2026-03-01,1042,D,tape,1,roll,€5.00,Bill");
+
+    for (GroupUse group :
+        List.of(result.byCoating().get(0), result.byJob().get(0), result.byMonth().get(0))) {
+      assertThat(group.matched().amounts().toString()).isEqualTo("{$=900.00, EUR=280.00}");
+    }
+    assertThat(result.byJob().get(0).unmatched().amounts().toString()).isEqualTo("{EUR=5.00}");
+  }
+
+  @Test
+  void aPriceBidInAnotherCurrencyIsComparedWithNothing() {
+    BidJob euros = new BidJob("1042 Clinic refit", clinic().uses(), "EUR", OTHER_NAMES);
+    BidJob dollars = new BidJob("1042 Clinic refit", clinic().uses(), "USD", OTHER_NAMES);
+    String line = "2026-03-01,1042,A,latex,40,gal,$3600.00,Bill";
+
+    CoatingUse apart = useOf(run(List.of(euros), line), "latex");
+    CoatingUse alike = useOf(run(List.of(dollars), line), "latex");
+
+    assertThat(apart.bid().pricePerGal()).isNull();
+    assertThat(apart.money().price()).isEqualByComparingTo("0");
+    assertThat(flags(run(List.of(euros), line), "latex")).isEmpty();
+    assertThat(alike.money().price()).isEqualByComparingTo("2400");
+    assertThat(flags(run(List.of(dollars), line), "latex")).contains(Flag.Type.UNIT_MISTAKE);
+  }
+
+  @Test
+  void aLineInAnotherCurrencyIsNoUnitMistake() {
+    String dollars = "2026-03-01,1042,%s,latex,10,gal,$300.00,Bill";
+    String other = "2026-03-01,1042,C,latex,10,gal,¥45000,Bill".replace("¥", "JPY ");
+
+    assertThat(
+            flags(
+                run(List.of(clinic()), dollars.formatted("A"), dollars.formatted("B"), other),
+                "latex"))
+        .doesNotContain(Flag.Type.UNIT_MISTAKE);
   }
 
   @Test
@@ -424,7 +455,7 @@ class ReconcilerTest {
             "2026-03-02,1042,C,tape,5,roll,20.00,Bill");
 
     assertThat(result.byMonth())
-        .extracting(GroupUse::name, GroupUse::usedGal, GroupUse::unmatched)
+        .extracting(GroupUse::name, GroupUse::usedGal, group -> group.unmatched().amount(""))
         .containsExactly(
             tuple("2026-03", 5.0, new BigDecimal("20.00")),
             tuple("2026-04", 5.0, BigDecimal.ZERO),

@@ -8,12 +8,14 @@ import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.catalogue.Texture;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.price.Containers;
+import org.wetmil.ledger.CurrencyName;
 import org.wetmil.quantity.Unit;
 import org.wetmil.trade.Yield;
 
@@ -42,7 +44,10 @@ public final class BidUses {
                 otherNames.put(
                     Names.key(row.name()), catalogue.otherNames(Tables.COATINGS, row.name())));
     return new BidJob(
-        filled.bid().job(), byCoating.values().stream().map(BidUse::together).toList(), otherNames);
+        filled.bid().job(),
+        byCoating.values().stream().map(BidUse::together).toList(),
+        CurrencyName.of(catalogue.text(Setting.CURRENCY)),
+        otherNames);
   }
 
   private static BidUse use(FilledLine line, Catalogue catalogue) {

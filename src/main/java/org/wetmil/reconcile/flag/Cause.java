@@ -31,8 +31,7 @@ public enum Cause {
       "unmatched lines of this job; name the item in the item table"),
   PRICE_CHANGED(
       "a price other than the one bid", "the supplier's price list at the day of the bid"),
-  TYPING_MISTAKE("a figure typed wrongly", "the document itself"),
-  LINES_MISSING("lines left out of the export", "the period and the filter of the export");
+  TYPING_MISTAKE("a figure typed wrongly", "the document itself");
 
   private final String couldMean;
   private final String lookAt;

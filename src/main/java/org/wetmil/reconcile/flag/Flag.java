@@ -38,10 +38,7 @@ public record Flag(
     PRICE_OFF("price paid differs from the price bid"),
     ONE_SIDED_TRANSFER("moved out and moved in differ"),
     UNIT_MISTAKE("price of a gallon far from the others"),
-    DUPLICATE_LINE("the same line twice"),
-    TOTALS_DIFFER("a totals line is not the sum of its lines"),
-    SEVERAL_CURRENCIES("amounts in more than one currency"),
-    NO_USABLE_LINE("a ledger without a line");
+    DUPLICATE_LINE("the same line twice");
 
     private final String title;
 

@@ -62,6 +62,7 @@ final class ReconcilePage {
                   + " change.",
               look.strong());
     }
+    books.apart().ifPresent(sentence -> rows.row().text(sentence, look.strong()));
     rows.gap();
     new CountsBlock(rows, look, books).write();
     while (rows.number() < UseChart.LAST_ROW) {
