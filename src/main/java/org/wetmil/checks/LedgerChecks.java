@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
-import org.wetmil.ledger.CurrencyName;
 import org.wetmil.ledger.Ledger;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.ledger.LedgerNote;
@@ -109,13 +108,6 @@ final class LedgerChecks {
               "Money of each is summed by itself; price and cost are in one of them alone.",
               "Reconcile the ledgers of one currency at a time, or name it where it is missing.",
               LedgerChecks::currencies),
-          books(
-              "bid-currency",
-              Severity.WARNING,
-              "Prices of a bid are in another currency than the ledgers",
-              "A price in one currency says nothing about a price in another.",
-              "Name the bid with the ledgers of its own currency.",
-              LedgerChecks::bidCurrencies),
           books(
               "ledger-total",
               Severity.WARNING,
@@ -286,20 +278,6 @@ final class LedgerChecks {
     String plain = amount.toPlainString();
     String named = currency.isEmpty() ? plain + " without a currency" : currency + " " + plain;
     return named + " (" + lines + (lines == 1 ? " line)" : " lines)");
-  }
-
-  private static Stream<Fault> bidCurrencies(ReconciledBooks books) {
-    String money = books.result().currency();
-    return books.bids().stream()
-        .filter(bid -> CurrencyName.contradict(bid.currency(), money))
-        .map(
-            bid ->
-                Fault.at(
-                    Spot.ofSheet(bid.file()),
-                    bid.currency(),
-                    money,
-                    "The prices of %s are in %s, the ledgers in %s; none of them is compared."
-                        .formatted(bid.job(), bid.currency(), money)));
   }
 
   private static Stream<Fault> unused(Ledger.Book book) {

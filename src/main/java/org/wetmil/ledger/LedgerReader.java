@@ -18,10 +18,16 @@ import java.util.regex.Pattern;
 final class LedgerReader {
   private static final Pattern BRACKET = Pattern.compile("[(\\[]([^)\\]]+)[)\\]]");
 
-  /** Tax, freight and rounding keep an amount from quantity times price by less (house). */
-  private static final BigDecimal AMOUNT_TOLERANCE = new BigDecimal("0.01");
+  static final HouseFigure AMOUNT_TOLERANCE =
+      new HouseFigure(
+          "Amount differs, share",
+          "0.01",
+          "of the amount",
+          "tax, freight and rounding keep an amount from quantity times price by less");
 
-  private static final BigDecimal LEAST_DIFFERENCE = new BigDecimal("0.05");
+  static final HouseFigure LEAST_DIFFERENCE =
+      new HouseFigure(
+          "Amount differs, least", "0.05", "", "the same in money; a note is made past both");
 
   private final String file;
   private final LedgerLayout layout;
@@ -281,8 +287,8 @@ final class LedgerReader {
 
   private static boolean differs(BigDecimal product, BigDecimal amount) {
     BigDecimal difference = product.abs().subtract(amount.abs()).abs();
-    return difference.compareTo(LEAST_DIFFERENCE) > 0
-        && difference.compareTo(amount.abs().multiply(AMOUNT_TOLERANCE)) > 0;
+    return difference.compareTo(LEAST_DIFFERENCE.value()) > 0
+        && difference.compareTo(amount.abs().multiply(AMOUNT_TOLERANCE.value())) > 0;
   }
 
   private void lengths(List<String> fields, List<LineProblem> problems) {

@@ -1,7 +1,6 @@
 package org.wetmil.reconcile;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,9 +10,9 @@ import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.bid.BidJob;
 import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.match.Duplicates;
-import org.wetmil.reconcile.match.ItemMatcher;
 import org.wetmil.reconcile.match.JobFinder;
 import org.wetmil.reconcile.match.Match;
+import org.wetmil.reconcile.match.Matchers;
 import org.wetmil.reconcile.match.Reason;
 import org.wetmil.reconcile.match.UnitPrices;
 
@@ -24,9 +23,8 @@ final class Placing {
   private final ReconcileSettings settings;
   private final String currency;
   private final JobFinder jobs;
-  private final Map<String, ItemMatcher> matchers = new LinkedHashMap<>();
+  private final Matchers matchers;
   private final Map<String, BidUse> bids = new HashMap<>();
-  private final ItemMatcher withoutJob;
   private final UnitPrices prices;
   private final Duplicates duplicates = new Duplicates();
 
@@ -42,10 +40,9 @@ final class Placing {
     this.settings = settings;
     this.currency = currency;
     this.jobs = new JobFinder(bidJobs.stream().map(BidJob::name).toList());
-    this.withoutJob = ItemMatcher.withoutJob(bidJobs, items);
+    this.matchers = new Matchers(bidJobs, items);
     this.prices = new UnitPrices(lines);
     for (BidJob job : bidJobs) {
-      matchers.put(job.name(), ItemMatcher.of(job, items));
       job.uses().forEach(use -> bids.put(job.name() + "\n" + use.coating(), use));
     }
   }
@@ -57,7 +54,7 @@ final class Placing {
       return new PlacedLine(
           line, Place.OUTSIDE, job.orElse(""), "", null, null, List.of(), repeats, NAN, NAN);
     }
-    Match match = job.map(matchers::get).orElse(withoutJob).match(line);
+    Match match = matchers.match(job.orElse(""), line);
     if (match instanceof Match.None none) {
       boolean namesJob = none.reason() == Reason.NO_SUCH_JOB;
       List<String> nearest = namesJob ? jobs.nearest(line.text(LedgerColumn.JOB)) : none.nearest();

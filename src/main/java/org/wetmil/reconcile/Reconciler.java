@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.wetmil.ledger.HouseFigure;
 import org.wetmil.ledger.ItemName;
 import org.wetmil.ledger.Ledger;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.bid.BidJob;
 import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.match.Reason;
+import org.wetmil.reconcile.match.UnitPrices;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.reconcile.use.KindSums;
@@ -24,6 +26,10 @@ import org.wetmil.reconcile.use.Tally;
 
 /** Compares purchase ledgers with bids. */
 public final class Reconciler {
+  /** Judgement that the comparison rests on. */
+  public static final List<HouseFigure> HOUSE =
+      List.of(UnitPrices.FAR, Flagging.COAT_TOLERANCE, Flagging.NO_PAINT);
+
   private static final String NO_DATE = "no date";
 
   private final List<BidJob> jobs;

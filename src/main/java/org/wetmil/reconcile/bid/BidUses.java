@@ -16,6 +16,7 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.price.Containers;
 import org.wetmil.ledger.CurrencyName;
+import org.wetmil.ledger.ItemName;
 import org.wetmil.quantity.Unit;
 import org.wetmil.trade.Yield;
 
@@ -23,8 +24,12 @@ import org.wetmil.trade.Yield;
 public final class BidUses {
   private BidUses() {}
 
-  /** The lines that count, summed by coating in the order of the bid. */
-  public static BidJob of(FilledBid filled) {
+  /**
+   * The lines that count, summed by coating in the order of the bid.
+   *
+   * @param items the bid's own table of items
+   */
+  public static BidJob of(FilledBid filled, List<ItemName> items) {
     Catalogue catalogue = filled.bid().catalogue();
     Map<String, List<BidUse>> byCoating = new LinkedHashMap<>();
     filled
@@ -47,7 +52,8 @@ public final class BidUses {
         filled.bid().job(),
         byCoating.values().stream().map(BidUse::together).toList(),
         CurrencyName.of(catalogue.text(Setting.CURRENCY)),
-        otherNames);
+        otherNames,
+        items);
   }
 
   private static BidUse use(FilledLine line, Catalogue catalogue) {

@@ -44,7 +44,7 @@ final class CostBlock {
 
   int write() {
     rows.row().text("What it cost", look.block());
-    Pages.underline(rows.current(), ReconcilePage.FLAG + 1, look.block());
+    Pages.underline(rows.current(), ReconcilePage.COLUMNS, look.block());
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     String each = " a " + books.volumeUnit() + books.money();
     rows.text("Price paid" + each, look.heading()).text("Price bid" + each, look.heading());

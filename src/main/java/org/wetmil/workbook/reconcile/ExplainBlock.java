@@ -22,7 +22,7 @@ final class ExplainBlock {
 
   void write() {
     rows.row().text("What would explain the use, each alone with the rest as bid", look.block());
-    Pages.underline(rows.current(), ReconcilePage.FLAG + 1, look.block());
+    Pages.underline(rows.current(), ReconcilePage.COLUMNS, look.block());
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     String spread = " (" + books.symbol(Quantity.SPREAD) + ")";
     String film = " (" + books.symbol(Quantity.FILM) + ")";
