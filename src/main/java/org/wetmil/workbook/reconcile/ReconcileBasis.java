@@ -21,7 +21,7 @@ import org.wetmil.workbook.fill.Rows;
 
 /** The page that says what the figures rest on. */
 final class ReconcileBasis {
-  private static final int[] WIDTHS = {34, 60, 16, 70};
+  private static final int[] WIDTHS = {34, 60, 20, 66};
 
   private final XSSFSheet sheet;
   private final Look look;
