@@ -83,7 +83,10 @@ public enum Setting {
   CREW_NAME("Crew name"),
   ESTIMATOR("Estimator"),
   ACTUAL_PAINT("Actual paint"),
-  ACTUAL_HOURS("Actual hours");
+  ACTUAL_HOURS("Actual hours"),
+  USE_TOLERANCE("Use tolerance"),
+  USE_TOLERANCE_CONTAINERS("Use tolerance containers"),
+  DUPLICATE_LINES("Duplicate lines");
 
   private final String title;
 
