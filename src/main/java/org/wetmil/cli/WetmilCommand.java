@@ -27,6 +27,7 @@ import picocli.CommandLine.TypeConversionException;
     scope = CommandLine.ScopeType.INHERIT,
     subcommands = {
       FillCommand.class,
+      WatchCommand.class,
       StartCommand.class,
       ReconcileCommand.class,
       AuditCommand.class,
