@@ -18,7 +18,7 @@ import org.wetmil.workbook.copy.RowAdditions;
 /** The filled cells of each row of one bid sheet, made when the row is written. */
 final class RowCells implements RowAdditions {
   /** Characters of the Findings column. */
-  static final int FINDINGS_WIDTH = 80;
+  static final int FINDINGS_WIDTH = 110;
 
   private static final int HEADING_LINES = 3;
 

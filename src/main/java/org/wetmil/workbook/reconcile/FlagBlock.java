@@ -7,7 +7,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.workbook.fill.Heights;
 import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Rows;
 
 /** What was flagged, what each flag could mean and what to look at first; in words. */
