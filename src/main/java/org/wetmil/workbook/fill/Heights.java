@@ -9,7 +9,7 @@ public final class Heights {
   private static final double LINE_PT = 15;
 
   /** A column is measured in digits, which are wider than letters; words leave the end free. */
-  private static final double LETTERS_PER_DIGIT = 1.1;
+  private static final double LETTERS_PER_DIGIT = 1.2;
 
   /** Headings of two lines. */
   static final float HEADING_PT = 32;

@@ -193,7 +193,10 @@ public final class Look {
         style -> {
           fill(style, MIST);
           style.setWrapText(wrap);
-          style.setIndention((short) (wrap ? 1 : 0));
+          if (wrap) {
+            style.setAlignment(HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
+          }
           edge(style);
         });
   }
