@@ -248,12 +248,21 @@ public final class Catalogue {
                         new Word(
                             Names.key(csv.fields().get(1)),
                             csv.fields().get(2),
-                            csv.fields().get(3).equals("yes"))));
+                            csv.fields().get(3).equals("yes"),
+                            csv.fields().get(3).equals("ask"))));
     return new Catalogue(tables, words, new ArrayList<>());
   }
 
-  /** Another trade word for a name in a table. */
-  record Word(String key, String means, boolean ambiguous) {}
+  /**
+   * Another trade word for a name in a table.
+   *
+   * @param ask whether it has meanings so far apart that none is taken; then they are in a list
+   */
+  record Word(String key, String means, boolean ambiguous, boolean ask) {
+    List<String> meanings() {
+      return List.of(means.split(";"));
+    }
+  }
 
   /** Typed views of one table's rows, made once. */
   private final class Shelf<T> {
@@ -288,6 +297,9 @@ public final class Catalogue {
       if (word.isPresent() && byKey.get(Names.key(word.get().means())) != null) {
         T meant = byKey.get(Names.key(word.get().means()));
         return new Lookup.Found<>(meant, word.get().ambiguous());
+      }
+      if (word.isPresent() && word.get().ask()) {
+        return new Lookup.Unknown<>(name, word.get().meanings());
       }
       Stream<String> names =
           Stream.concat(

@@ -317,6 +317,10 @@ class BuiltInTablesTest {
     "Acrylic, latex, true",
     "emulsion, latex, false",
     "epoxies, two-part, false",
+    "Ltx, latex, false",
+    "Exterior acrylic, latex, true",
+    "acrylic DTM, latex, true",
+    "alkyd DTM, oil-based, false",
     "SMOOTH ELASTOMERIC, heavy latex, false",
     "latex, latex, false"
   })
@@ -334,6 +338,8 @@ class BuiltInTablesTest {
     "Doors, doors",
     "flush door, doors",
     "sash, windows",
+    "Closet doors, doors",
+    "bifold door, doors",
     "Wall, walls"
   })
   void otherWordsForSurfaces(String word, String name) {
@@ -368,9 +374,18 @@ class BuiltInTablesTest {
     for (List<String> word : words) {
       Table table = TABLES.table(Tables.find(word.get(0)).orElseThrow());
       assertThat(table.find(word.get(1))).as("%s is a name itself", word).isEmpty();
-      assertThat(table.find(word.get(2))).as("%s means nothing", word).isPresent();
-      assertThat(word.get(3)).isIn("", "yes");
+      for (String meaning : word.get(2).split(";")) {
+        assertThat(table.find(meaning)).as("%s means nothing", word).isPresent();
+      }
+      assertThat(word.get(3)).isIn("", "yes", "ask");
+      assertThat(word.get(3).equals("ask")).isEqualTo(word.get(2).contains(";"));
     }
+  }
+
+  @Test
+  void wordOfMeaningsTooFarApartStaysUnknownAndOffersThem() {
+    assertThat(TABLES.coating("DTM"))
+        .isEqualTo(new Lookup.Unknown<>("DTM", List.of("latex", "oil-based", "two-part")));
   }
 
   /** A figure without limits could carry anything into the formulas. */
