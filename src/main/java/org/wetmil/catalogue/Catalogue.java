@@ -265,6 +265,9 @@ public final class Catalogue {
         T meant = byKey.get(Names.key(word.get().means()));
         return new Lookup.Found<>(meant, word.get().ambiguous());
       }
+      if (word.isPresent() && word.get().ask()) {
+        return new Lookup.Unknown<>(name, word.get().meanings());
+      }
       List<String> near = Names.nearest(name, names(true));
       return new Lookup.Unknown<>(name, near.isEmpty() ? Names.nearest(name, names(false)) : near);
     }

@@ -5,6 +5,9 @@ import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.wetmil.measure.DecimalMark;
+import org.wetmil.measure.MoneyText;
+import org.wetmil.measure.Typed;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
@@ -15,17 +18,22 @@ final class CellEntry {
   private static final int GREATEST_ORIFICE_THOU = 61;
 
   private final String table;
+  private final String nameHeading;
   private final UnitSystem fallback;
   private final List<TableProblem> problems;
 
-  CellEntry(String table, UnitSystem fallback, List<TableProblem> problems) {
+  CellEntry(String table, String nameHeading, UnitSystem fallback, List<TableProblem> problems) {
     this.table = table;
+    this.nameHeading = nameHeading;
     this.fallback = fallback;
     this.problems = problems;
   }
 
   void problem(StatedRow stated, StatedRow.StatedCell cell, String expected) {
-    problems.add(new TableProblem(table, stated.sheet(), cell.address(), cell.raw(), expected));
+    StatedRow.StatedCell name = stated.cells().get(nameHeading);
+    String row = name == null || name.equals(cell) ? "" : name.raw().strip();
+    problems.add(
+        new TableProblem(table, row, stated.sheet(), cell.address(), cell.raw(), expected));
   }
 
   /** The cell as a value of this quantity and range; empty, with a problem, when it is none. */
@@ -37,7 +45,8 @@ final class CellEntry {
   }
 
   private Optional<Entry> number(
-      StatedRow stated, StatedRow.StatedCell cell, Quantity quantity, Range range) {
+      StatedRow stated, StatedRow.StatedCell read, Quantity quantity, Range range) {
+    StatedRow.StatedCell cell = withoutCurrency(read, quantity);
     if (Double.isNaN(cell.number())) {
       problem(stated, cell, "a number");
       return Optional.empty();
@@ -56,6 +65,17 @@ final class CellEntry {
     Origin origin = stated.origin(cell, unit, live);
     return Optional.of(
         new Entry(cell.raw().strip(), number, quantity, Kind.YOURS, stated.source(), origin));
+  }
+
+  /** An amount of a setting may be typed with its currency, as in $34. */
+  private StatedRow.StatedCell withoutCurrency(StatedRow.StatedCell cell, Quantity quantity) {
+    boolean amount =
+        quantity == Quantity.NUMBER
+            && table.equals(Tables.SETTINGS.title())
+            && Double.isNaN(cell.number());
+    return amount && MoneyText.read(cell.raw(), DecimalMark.UNKNOWN) instanceof Typed.Value value
+        ? new StatedRow.StatedCell(cell.address(), cell.raw(), value.value(), null, false, false)
+        : cell;
   }
 
   /**

@@ -29,9 +29,14 @@ final class OtherWords {
    * Another trade word for a name in a table.
    *
    * @param key as {@link Names#key} gives it
+   * @param ask whether it has meanings so far apart that none is taken; then they are in a list
    * @param english whether it may be offered for a misspelt word that is of no language known
    */
-  record Word(String key, String means, boolean ambiguous, boolean english) {}
+  record Word(String key, String means, boolean ambiguous, boolean ask, boolean english) {
+    List<String> meanings() {
+      return List.of(means.split(";"));
+    }
+  }
 
   /** The words of a table, in the order of the files. */
   static List<Word> of(String table) {
@@ -58,6 +63,7 @@ final class OtherWords {
                         key,
                         csv.fields().get(2),
                         csv.fields().get(3).equals("yes"),
+                        csv.fields().get(3).equals("ask"),
                         file.equals(FILES.get(0))))
             .forEach(word -> words.computeIfAbsent(table, any -> new ArrayList<>()).add(word));
       }

@@ -28,7 +28,7 @@ final class Overlay {
     this.catalogue = catalogue;
     this.which = which;
     this.spec = catalogue.table(which).spec();
-    this.cells = new CellEntry(spec.name(), fallback, problems);
+    this.cells = new CellEntry(spec.name(), spec.fields().get(0).heading(), fallback, problems);
     this.consistency = new Consistency(cells);
   }
 

@@ -1,11 +1,15 @@
 package org.wetmil.checks;
 
 import static org.wetmil.estimate.InputColumn.COATING;
+import static org.wetmil.estimate.InputColumn.GIRTH;
+import static org.wetmil.estimate.InputColumn.HEIGHT;
 import static org.wetmil.estimate.InputColumn.TIP;
+import static org.wetmil.estimate.InputColumn.WIDTH;
 
 import java.util.List;
 import java.util.Optional;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Narrowest;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.Setup;
 import org.wetmil.estimate.Stroke;
@@ -56,9 +60,49 @@ final class FilmChecks {
                       line.recommended()
                           .filter(setup -> line.isMeasured())
                           .filter(setup -> !setup.inside() && setup.gun().flowGpm() > 0)
-                          .map(setup -> outOfReach(line, setup)))));
+                          .map(setup -> outOfReach(line, setup)))),
+          new Check(
+              "narrow-step",
+              Severity.NOTE,
+              "The work is about as wide as one stroke covers",
+              "At that width the figures make a step, from one stroke to strokes that overlap.",
+              Kind.HOUSE,
+              "setting Narrow work; within a tenth of it",
+              "Decide how it will be sprayed; change the setting Narrow work if it is the other way.",
+              Rule.ofLine(FilmChecks::narrowStep)));
+
+  /** Share of the setting Narrow work within which the step is told (house). */
+  private static final double NEAR_STEP = 0.1;
 
   private FilmChecks() {}
+
+  private static Optional<Fault> narrowStep(Line line) {
+    if (!line.isSetUp() || line.surface().narrowest() instanceof Narrowest.Fixed) {
+      return Optional.empty();
+    }
+    double widthIn = line.filled().stroke().widthIn();
+    double stepIn = line.setting(Setting.NARROW_WORK);
+    double overlap = line.setting(Setting.OVERLAP);
+    if (!(Math.abs(widthIn / stepIn - 1) <= NEAR_STEP + 1e-9) || !(overlap > 0)) {
+      return Optional.empty();
+    }
+    boolean narrow = line.filled().stroke().narrow();
+    Say.Pair said = line.pair(Quantity.GIRTH, widthIn, stepIn);
+    String times = Say.number(1 / (1 - overlap), 1);
+    return line.found(
+        switch ((Narrowest.Of) line.surface().narrowest()) {
+          case GIRTH, HALF_GIRTH -> GIRTH;
+          case HEIGHT -> HEIGHT;
+          case WIDTH, LESSER -> WIDTH;
+        },
+        said.measured(),
+        said.limit(),
+        narrow
+            ? "Work %s wide counts as one stroke, as all up to %s; where it takes overlapping strokes, spraying takes about %s times as long."
+                .formatted(said.measured(), said.limit(), times)
+            : "Work %s wide counts as overlapping strokes, as all over %s; where one stroke does it, spraying takes about %s of the time."
+                .formatted(said.measured(), said.limit(), Say.percent(1 - overlap)));
+  }
 
   private static Optional<Fault> thick(Line line, Setup setup) {
     double most = line.coating().wetMaxMil();

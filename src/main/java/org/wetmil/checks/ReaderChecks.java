@@ -4,8 +4,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.TableProblem;
+import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.Remark;
@@ -22,7 +24,7 @@ final class ReaderChecks {
               Kind.HOUSE,
               "the ranges of the tables",
               "Type it as the message says.",
-              Rule.ofBid(bid -> bid.bid().problems().stream().map(ReaderChecks::problem))),
+              Rule.ofBid(bid -> bid.bid().problems().stream().map(each -> problem(bid, each)))),
           remark(
               "heading-twice",
               Severity.WARNING,
@@ -128,13 +130,38 @@ final class ReaderChecks {
         remark.message());
   }
 
-  private static Fault problem(TableProblem problem) {
+  private static Fault problem(FilledBid bid, TableProblem problem) {
     String raw = Say.quoted(problem.raw());
     String expected = problem.expected().replaceAll("\\.$", "");
     return Fault.at(
         new Spot(problem.sheet(), 0, null, problem.address()),
         raw,
         expected,
-        "%s on %s cannot be used; expected %s.".formatted(raw, problem.table(), expected));
+        "%s%s on %s cannot be used%s; expected %s."
+            .formatted(
+                raw,
+                problem.name().isEmpty() ? "" : " for " + problem.name(),
+                problem.table(),
+                stays(bid, problem),
+                expected));
+  }
+
+  /** What counts in the place of a setting or a rate that cannot be used. */
+  private static String stays(FilledBid bid, TableProblem problem) {
+    Catalogue catalogue = bid.bid().catalogue();
+    return Tables.find(problem.table())
+        .filter(table -> table == Tables.SETTINGS || table == Tables.LABOUR_RATES)
+        .flatMap(table -> catalogue.table(table).find(problem.name()))
+        .map(row -> row.get(row.spec().name().equals(Tables.SETTINGS.title()) ? "Value" : "Rate"))
+        .map(
+            entry ->
+                !entry.isStated()
+                    ? ", so none is stated"
+                    : ", so "
+                        + (Double.isNaN(entry.number())
+                            ? entry.text()
+                            : Say.of(entry.quantity(), entry.number(), bid.bid().system()))
+                        + " stays")
+        .orElse("");
   }
 }

@@ -319,6 +319,10 @@ class BuiltInTablesTest {
     "Acrylic, latex, true",
     "emulsion, latex, false",
     "epoxies, two-part, false",
+    "Ltx, latex, false",
+    "Exterior acrylic, latex, true",
+    "acrylic DTM, latex, true",
+    "alkyd DTM, oil-based, false",
     "SMOOTH ELASTOMERIC, heavy latex, false",
     "latex, latex, false"
   })
@@ -336,6 +340,8 @@ class BuiltInTablesTest {
     "Doors, doors",
     "flush door, doors",
     "sash, windows",
+    "Closet doors, doors",
+    "bifold door, doors",
     "Wall, walls"
   })
   void otherWordsForSurfaces(String word, String name) {
@@ -367,15 +373,24 @@ class BuiltInTablesTest {
         .extracting(word -> word.get(0) + " " + Names.key(word.get(1)))
         .doesNotHaveDuplicates();
     for (List<String> word : words) {
-      assertThat(word.get(3)).isIn("", "yes");
+      assertThat(word.get(3)).isIn("", "yes", "ask");
       if (word.get(0).equals("Answers")) {
         assertThat(word.get(2)).isIn("yes", "no", "never", "first coat", "all");
         continue;
       }
       Table table = TABLES.table(Tables.find(word.get(0)).orElseThrow());
       assertThat(table.find(word.get(1))).as("%s is a name itself", word).isEmpty();
-      assertThat(table.find(word.get(2))).as("%s means nothing", word).isPresent();
+      for (String meaning : word.get(2).split(";")) {
+        assertThat(table.find(meaning)).as("%s means nothing", word).isPresent();
+      }
+      assertThat(word.get(3).equals("ask")).isEqualTo(word.get(2).contains(";"));
     }
+  }
+
+  @Test
+  void wordOfMeaningsTooFarApartStaysUnknownAndOffersThem() {
+    assertThat(TABLES.coating("DTM"))
+        .isEqualTo(new Lookup.Unknown<>("DTM", List.of("latex", "oil-based", "two-part")));
   }
 
   static List<String> filesOfOtherWords() {

@@ -80,6 +80,9 @@ final class ThinCases {
         // 519 wants 40.5 in/s for 4.5 mil, 517 no more than 32.4 in/s
         Case.of("gun-speed", room(TIP, "519"), room(TIP, "517")),
         new Case("film-out-of-reach", bid(onHand("219"), room()), bid(onHand("419"), room())),
+        // narrow work ends at 10 in; a tenth of it on either side
+        Case.of("narrow-step", trim(GIRTH, 9), trim(GIRTH, 8.9)),
+        Case.of("narrow-step", trim(GIRTH, 11), trim(GIRTH, 11.1)),
         Case.of("pressure-outside", room(PRESSURE, 3001), room(PRESSURE, 3000)));
   }
 
