@@ -51,7 +51,7 @@ public record MeasureAudit(
         observations,
         ratios,
         fits,
-        fits.map(f -> JudgedEffect.of(observations, f)).orElse(List.of()),
+        fits.map(JudgedEffect::of).orElse(List.of()),
         fits.map(f -> Inseparable.of(observations)).orElse(List.of()),
         proofs,
         Proof.offered(proofs),

@@ -50,17 +50,30 @@ record BidFiles(List<Path> files, List<String> notices) {
 
   private static List<Path> workbooks(Path folder, List<String> notices) {
     List<Path> files = new ArrayList<>();
-    for (Path file : Inputs.listed(folder)) {
-      if (!Inputs.isWorkbook(file)) {
+    List<Path> listed = Inputs.listed(folder);
+    for (Path file : listed) {
+      boolean isOld = Inputs.ending(file).equals("xls");
+      if (!Inputs.isWorkbook(file) && !isOld) {
         continue;
       }
       if (FilledMark.isReconciled(file)) {
         notices.add(file + ": passed over, it compares purchases with bids");
+      } else if (isOld && listed.stream().anyMatch(other -> isNewer(other, file))) {
+        notices.add(file + ": passed over, a newer workbook of the same name counts");
       } else {
         files.add(file);
       }
     }
     return files;
+  }
+
+  private static boolean isNewer(Path other, Path old) {
+    return Inputs.isWorkbook(other) && stem(other).equals(stem(old));
+  }
+
+  private static String stem(Path file) {
+    String name = file.getFileName().toString();
+    return name.substring(0, name.lastIndexOf('.'));
   }
 
   private static Path place(Path file) {

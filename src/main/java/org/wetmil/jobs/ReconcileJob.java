@@ -30,6 +30,7 @@ import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.StoredFigures;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadWorkbook;
+import org.wetmil.workbook.read.ReadableCopy;
 import org.wetmil.workbook.read.items.ItemSheets;
 import org.wetmil.workbook.reconcile.ReconcileStamp;
 import org.wetmil.workbook.reconcile.ReconcileWriter;
@@ -89,13 +90,13 @@ public final class ReconcileJob {
   }
 
   private void bid(Path file) {
-    try {
+    try (ReadableCopy copy = ReadableCopy.of(file)) {
       String sha256 = Fingerprint.of(file).sha256();
-      ReadWorkbook read = BidReader.read(file);
+      ReadWorkbook read = BidReader.read(copy);
       FilledBid filled = Estimator.fill(read.bid());
       List<String> missing = List.of();
       if (read.filledBefore()) {
-        StoredFigures.Result stored = StoredFigures.over(file, read, filled);
+        StoredFigures.Result stored = StoredFigures.over(copy, read, filled);
         filled = stored.bid();
         missing = stored.missing();
       }

@@ -57,7 +57,7 @@ class CoverageTest {
   private static Map<String, Boolean> run(int seed) {
     Observations byCoating = observations(Simulation.Known.BY_COATING, 4, 0, seed);
     Ratios ratios = Ratios.of(byCoating);
-    List<JudgedEffect> effects = JudgedEffect.of(byCoating, LeaveOneOut.of(byCoating));
+    List<JudgedEffect> effects = JudgedEffect.of(LeaveOneOut.of(byCoating));
     Map<String, Boolean> held = new LinkedHashMap<>();
     // One line a bid: the log ratio of a bid is then a sum of the effects, exactly.
     Ratios single = Ratios.of(observations(Simulation.Known.BY_JOB, 1, 0, seed));

@@ -51,13 +51,27 @@ record Factors(Observations observations, LeaveOneOut fits, Change change) {
   }
 
   private double log(AdditiveModel model, String coating, String surface) {
-    double log = change == Change.COMMON ? model.all().mean() : model.level();
-    if (change.uses(measure(), GroupedBy.COATING)) {
+    if (change == Change.COMMON) {
+      return model.all().mean();
+    }
+    double log = model.average() - model.middle(GroupedBy.COATING);
+    if (!coating.isEmpty()) {
       log += model.log(GroupedBy.COATING, coating);
     }
-    if (change.uses(measure(), GroupedBy.SURFACE)) {
+    if (!surface.isEmpty()) {
       log += model.log(GroupedBy.SURFACE, surface);
     }
+    // What no figure is written for goes with the one that is.
+    if (surface.isEmpty() && !isByHand(GroupedBy.SURFACE)) {
+      log += model.along(GroupedBy.COATING, coating);
+    }
+    if (coating.isEmpty() && !isByHand(GroupedBy.COATING)) {
+      log += model.along(GroupedBy.SURFACE, surface);
+    }
     return log;
+  }
+
+  private boolean isByHand(GroupedBy by) {
+    return change.uses(measure(), by) && !Change.TABLES.uses(measure(), by);
   }
 }

@@ -71,10 +71,10 @@ public final class Suggestions {
   }
 
   private static Suggestion byHand(Proven proven, Effect effect) {
-    String crew =
-        effect.by() == GroupedBy.CREW_AT_HEIGHT ? proven.observations().crewOf(effect.group()) : "";
     ToDoubleFunction<AdditiveModel> log =
-        model -> model.log(effect.by(), effect.group()) + model.log(GroupedBy.CREW, crew);
+        effect.by() == GroupedBy.COATING
+            ? model -> model.log(effect.by(), effect.group())
+            : model -> model.account(effect.by(), effect.group(), Effect::log) - model.average();
     double factor = Math.exp(log.applyAsDouble(proven.fits().whole()));
     boolean isCoating = effect.by() == GroupedBy.COATING;
     return new Suggestion(

@@ -11,9 +11,18 @@ import org.wetmil.audit.past.GroupedBy;
  * @param weight w, how far the group is believed against all bids, 0..1
  * @param seen log effect as its bids show it
  * @param log log effect as believed: w times the one seen
+ * @param along log effect, on average over its own work, of the groups of the kind that it always
+ *     goes with: of the surfaces of a coating, of the heights of a crew
  */
 public record Effect(
-    GroupedBy by, String group, int jobs, double bids, double weight, double seen, double log) {
+    GroupedBy by,
+    String group,
+    int jobs,
+    double bids,
+    double weight,
+    double seen,
+    double log,
+    double along) {
 
   /** The factor on the estimate, apart from the one common to all bids. */
   public double factor() {

@@ -2,12 +2,10 @@ package org.wetmil.audit.model;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.function.ToDoubleBiFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.wetmil.audit.past.GroupedBy;
-import org.wetmil.audit.past.Observations;
 import org.wetmil.audit.stats.FalseAlarms;
 import org.wetmil.audit.stats.Interval;
 import org.wetmil.audit.stats.Sample;
@@ -15,15 +13,20 @@ import org.wetmil.audit.stats.Sample;
 /**
  * An effect with how sure it is.
  *
- * @param ratio outcome over estimate in the group as believed, with the common factor and without
- *     the other kinds
+ * @param ratio outcome over estimate in the group on its own account, as believed
  * @param likely 95 % interval of that ratio as the group's bids show it; unknown under three bids
+ * @param apart log ratio of the group as its bids show it, less that of all bids
  * @param chance how likely the group differs this much from all bids by luck alone; NaN under three
  *     bids
  * @param adjustedChance the same, allowing for how many groups the model has
  */
 public record JudgedEffect(
-    Effect effect, double ratio, Interval likely, double chance, double adjustedChance) {
+    Effect effect,
+    double ratio,
+    Interval likely,
+    double apart,
+    double chance,
+    double adjustedChance) {
   /** Share of false alarms put up with among the groups called different (house rule). */
   public static final double ALARM = 0.05;
 
@@ -33,13 +36,13 @@ public record JudgedEffect(
   }
 
   /** Every effect of the model. */
-  public static List<JudgedEffect> of(Observations observations, LeaveOneOut fits) {
+  public static List<JudgedEffect> of(LeaveOneOut fits) {
     List<JudgedEffect> judged = new ArrayList<>();
     for (GroupedBy by : GroupedBy.values()) {
       List<Figure> figures =
           fits.whole().effects().stream()
               .filter(effect -> effect.by() == by)
-              .map(effect -> figure(observations, effect))
+              .map(Figure::new)
               .toList();
       Scatter apart = Scatter.of(fits, figures, Figure::apart);
       Scatter total = Scatter.of(fits, figures, Figure::total);
@@ -54,33 +57,30 @@ public record JudgedEffect(
 
   private static JudgedEffect of(AdditiveModel whole, Figure figure, Scatter apart, Scatter total) {
     Effect effect = figure.effect();
-    double believed = figure.total().applyAsDouble(whole) - effect.seen() + effect.log();
     return new JudgedEffect(
         effect,
-        Math.exp(believed),
-        total.interval(figure.total().applyAsDouble(whole), effect).exp(),
-        apart.chance(figure.apart().applyAsDouble(whole), effect),
+        Math.exp(whole.account(effect.by(), effect.group(), Effect::log)),
+        total.interval(figure.total(whole), effect).exp(),
+        figure.apart(whole),
+        apart.chance(figure.apart(whole), effect),
         Double.NaN);
   }
 
-  /** A crew at a height stands on its crew's own effect. */
-  private static Figure figure(Observations observations, Effect effect) {
-    String crew =
-        effect.by() == GroupedBy.CREW_AT_HEIGHT ? observations.crewOf(effect.group()) : "";
-    return new Figure(
-        effect, model -> model.seen(effect.by(), effect.group()) + model.log(GroupedBy.CREW, crew));
-  }
-
   private JudgedEffect adjusted(double chanceAmongMany) {
-    return new JudgedEffect(effect, ratio, likely, chance, chanceAmongMany);
+    return new JudgedEffect(effect, ratio, likely, apart, chance, chanceAmongMany);
   }
 
-  /**
-   * @param apart log ratio of the group's bids, less the common one
-   */
-  private record Figure(Effect effect, ToDoubleFunction<AdditiveModel> apart) {
-    ToDoubleFunction<AdditiveModel> total() {
-      return model -> model.level() + apart.applyAsDouble(model);
+  /** What the bids of a group show. */
+  private record Figure(Effect effect) {
+
+    /** Log ratio of the group on its own account. */
+    double total(AdditiveModel model) {
+      return model.account(effect.by(), effect.group(), Effect::seen);
+    }
+
+    /** The same less that of all bids. */
+    double apart(AdditiveModel model) {
+      return total(model) - model.average();
     }
   }
 
@@ -94,15 +94,16 @@ public record JudgedEffect(
   private record Scatter(double variance, double freedom) {
 
     static Scatter of(
-        LeaveOneOut fits,
-        List<Figure> figures,
-        Function<Figure, ToDoubleFunction<AdditiveModel>> which) {
+        LeaveOneOut fits, List<Figure> figures, ToDoubleBiFunction<Figure, AdditiveModel> which) {
       double sum = 0;
       double freedom = 0;
       for (Figure figure : figures) {
         Effect effect = figure.effect();
         if (effect.jobs() >= Sample.FEWEST_FOR_INTERVAL) {
-          sum += (effect.jobs() - 1) * effect.bids() * fits.variance(which.apply(figure));
+          sum +=
+              (effect.jobs() - 1)
+                  * effect.bids()
+                  * fits.variance(model -> which.applyAsDouble(figure, model));
           freedom += effect.jobs() - 1;
         }
       }

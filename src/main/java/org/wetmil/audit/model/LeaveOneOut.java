@@ -38,9 +38,10 @@ public record LeaveOneOut(
                         .mapToObj(bids::get)
                         .collect(Collectors.toSet()))
             .toList();
+    AdditiveModel whole = AdditiveModel.fit(observations);
     List<AdditiveModel> parts =
         left.parallelStream()
-            .map(out -> AdditiveModel.fit(observations.only(one -> !out.contains(one.bid()))))
+            .map(out -> whole.again(observations.only(one -> !out.contains(one.bid()))))
             .toList();
     Map<Integer, AdditiveModel> without = new TreeMap<>();
     for (int part = 0; part < count; part++) {
@@ -48,7 +49,7 @@ public record LeaveOneOut(
         without.put(bid, parts.get(part));
       }
     }
-    return new LeaveOneOut(AdditiveModel.fit(observations), parts, without);
+    return new LeaveOneOut(whole, parts, without);
   }
 
   /**

@@ -22,6 +22,9 @@ public record Proof(Change change, List<Forecast> bids) {
   /** Least fall of the mean miss that is worth a change (house rule: half a percent). */
   private static final double LEAST_GAIN = 0.005;
 
+  /** Misses as near as this to each other are the same but for rounding. */
+  private static final double EQUAL = 1e-9;
+
   /**
    * One bid, in the kept unit of the measure.
    *
@@ -49,10 +52,12 @@ public record Proof(Change change, List<Forecast> bids) {
    * among equals the simplest.
    */
   public static Optional<Proof> offered(List<Proof> proofs) {
+    double best = proofs.stream().mapToDouble(Proof::after).min().orElse(Double.NaN);
     return proofs.stream()
+        .filter(proof -> proof.after() <= best + EQUAL)
+        .findFirst()
         .filter(proof -> proof.bids.size() >= FEWEST)
-        .filter(proof -> proof.before() - proof.after() >= LEAST_GAIN)
-        .min(Comparator.comparingDouble(Proof::after));
+        .filter(proof -> proof.before() - proof.after() >= LEAST_GAIN);
   }
 
   /** Mean |ln(actual / estimated)|. */

@@ -8,6 +8,7 @@ public enum GroupedBy {
   /** A crew at one class of height, where it worked at more than one. */
   CREW_AT_HEIGHT("Crew at height"),
   YEAR("Year"),
+  COATING_ON_SURFACE("Coating on surface"),
   HEIGHT("Height"),
   SIZE("Size"),
   ESTIMATOR("Estimator");

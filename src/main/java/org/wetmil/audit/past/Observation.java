@@ -10,6 +10,8 @@ import java.util.Map;
  * @param estimated above 0
  * @param actual above 0
  * @param shares by kind of group and group, which share of the estimate it is, 0..1
+ * @param pairs by coating on a surface, which share of the estimate it is; a name not known is
+ *     blank
  * @param fired by check, the share of the estimate on lines where it fired
  */
 public record Observation(
@@ -17,7 +19,11 @@ public record Observation(
     double estimated,
     double actual,
     Map<GroupedBy, Map<String, Double>> shares,
+    Map<Pair, Double> pairs,
     Map<String, Double> fired) {
+
+  /** A coating on a surface. */
+  public record Pair(String coating, String surface) {}
 
   /** ln(actual / estimated): 0 is right, above 0 ran over. */
   public double logRatio() {
@@ -34,6 +40,11 @@ public record Observation(
     return Math.min(1, sum);
   }
 
+  /** The same as if the outcome had been another. */
+  public Observation took(double amount) {
+    return new Observation(bid, estimated, amount, shares, pairs, fired);
+  }
+
   /** The shares of the model's groups within a bid. */
   Object modelShares() {
     return List.of(
@@ -47,6 +58,7 @@ public record Observation(
    * known of the lines is this one's.
    */
   public Observation with(Observation other) {
-    return new Observation(bid, estimated + other.estimated, actual + other.actual, shares, fired);
+    return new Observation(
+        bid, estimated + other.estimated, actual + other.actual, shares, pairs, fired);
   }
 }

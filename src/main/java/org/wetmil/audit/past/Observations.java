@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -44,9 +45,10 @@ public record Observations(
           unused.add(new Unused(bid.id(), measure, actual.amount(), "no estimate above 0"));
         } else {
           Map<GroupedBy, Map<String, Double>> shares = new EnumMap<>(GroupedBy.class);
-          shares.put(GroupedBy.COATING, shares(actual, l -> Stream.of(l.coating())));
-          shares.put(GroupedBy.SURFACE, shares(actual, l -> Stream.of(l.surface())));
-          shares.put(GroupedBy.HEIGHT, shares(actual, l -> Stream.of(l.height())));
+          shares.put(GroupedBy.COATING, shares(actual, l -> named(l.coating())));
+          shares.put(GroupedBy.SURFACE, shares(actual, l -> named(l.surface())));
+          shares.put(GroupedBy.COATING_ON_SURFACE, shares(actual, Observations::pairName));
+          shares.put(GroupedBy.HEIGHT, shares(actual, l -> named(l.height())));
           shares.put(GroupedBy.CREW, whole(bid.crew()));
           shares.put(
               GroupedBy.CREW_AT_HEIGHT,
@@ -64,6 +66,7 @@ public record Observations(
                   estimated,
                   actual.amount(),
                   shares,
+                  shares(actual, l -> Stream.of(new Observation.Pair(l.coating(), l.surface()))),
                   shares(actual, l -> l.fired().stream().sorted())));
         }
       }
@@ -88,6 +91,11 @@ public record Observations(
   /** The same as if only some had an outcome. */
   public Observations only(Predicate<Observation> wanted) {
     return new Observations(measure, bids, list.stream().filter(wanted).toList(), unused);
+  }
+
+  /** The same with each outcome changed. */
+  public Observations each(UnaryOperator<Observation> change) {
+    return new Observations(measure, bids, list.stream().map(change).toList(), unused);
   }
 
   /** The same with the lines of a bid that are alike in every kind of the model as one. */
@@ -136,18 +144,24 @@ public record Observations(
     return group.isBlank() ? Map.of() : Map.of(group, 1.0);
   }
 
-  private static Map<String, Double> shares(
-      Actual actual, Function<PastLine, Stream<String>> groups) {
+  private static Stream<String> named(String group) {
+    return group.isBlank() ? Stream.empty() : Stream.of(group);
+  }
+
+  private static Stream<String> pairName(PastLine line) {
+    return line.coating().isBlank() || line.surface().isBlank()
+        ? Stream.empty()
+        : Stream.of(line.coating() + " on " + line.surface());
+  }
+
+  private static <T> Map<T, Double> shares(Actual actual, Function<PastLine, Stream<T>> groups) {
     Measure measure = actual.measure();
     double whole = actual.lines().stream().mapToDouble(line -> line.estimated(measure)).sum();
-    Map<String, Double> shares = new LinkedHashMap<>();
+    Map<T, Double> shares = new LinkedHashMap<>();
     for (PastLine line : actual.lines()) {
       double share = line.estimated(measure) / whole;
       if (share > 0) {
-        groups
-            .apply(line)
-            .filter(group -> !group.isBlank())
-            .forEach(group -> shares.merge(group, share, Double::sum));
+        groups.apply(line).forEach(group -> shares.merge(group, share, Double::sum));
       }
     }
     // Shares of many lines may add up to a last bit over 1.

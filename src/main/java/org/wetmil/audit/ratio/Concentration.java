@@ -11,8 +11,9 @@ import org.wetmil.audit.past.Observations;
  * The one group in which most of a miss arose.
  *
  * @param share of the miss that arose there, at least 0.6; over 1 where the rest made up for some
+ * @param size share of the estimate that it is
  */
-public record Concentration(GroupedBy by, String group, double share) {
+public record Concentration(GroupedBy by, String group, double share, double size) {
   private static final List<GroupedBy> WHERE =
       List.of(GroupedBy.COATING, GroupedBy.SURFACE, GroupedBy.CREW, GroupedBy.HEIGHT);
 
@@ -27,7 +28,8 @@ public record Concentration(GroupedBy by, String group, double share) {
   }
 
   /**
-   * Where the miss of these bids arose; empty when it is spread, or when luck would explain it.
+   * Where the miss of these bids arose; empty when it is spread, or when luck would explain it. Of
+   * several, the one whose share of the miss most exceeds its size: what holds it holds it too.
    *
    * @param known a kind of group not to look at; null for none
    */
@@ -36,7 +38,7 @@ public record Concentration(GroupedBy by, String group, double share) {
     return WHERE.stream()
         .filter(by -> by != known)
         .flatMap(by -> Split.of(observations, by).stream().flatMap(s -> of(all, by, s)))
-        .max(Comparator.comparingDouble(Concentration::share));
+        .max(Comparator.comparingDouble(where -> where.share - where.size));
   }
 
   private static Stream<Concentration> of(List<Piece> all, GroupedBy by, Split split) {
@@ -44,7 +46,7 @@ public record Concentration(GroupedBy by, String group, double share) {
     double size = estimated(split.within()) / estimated(all);
     boolean isMost = share >= MOST && share >= size + ABOVE_ITS_SIZE;
     return isMost && split.difference().interval().excludes(0)
-        ? Stream.of(new Concentration(by, split.group(), share))
+        ? Stream.of(new Concentration(by, split.group(), share, size))
         : Stream.empty();
   }
 

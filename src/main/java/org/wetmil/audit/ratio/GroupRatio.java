@@ -44,6 +44,11 @@ public record GroupRatio(
     return of(null, "", Piece.of(observations, one -> 1), Double.NaN);
   }
 
+  /** One group by itself, without comparing it with the others. */
+  public static GroupRatio of(Observations observations, GroupedBy by, String group) {
+    return of(by, group, Piece.of(observations, one -> one.share(by, group)), Double.NaN);
+  }
+
   static GroupRatio of(GroupedBy by, Split split) {
     return of(by, split.group(), split.within(), split.difference().chance());
   }

@@ -56,7 +56,7 @@ public final class AuditJob {
       throw new WorkbookException.Unreadable(
           folder,
           leftOut.isEmpty()
-              ? "no bid workbook (.xlsx) is in this folder."
+              ? "no bid workbook (.xlsx or .xls) is in this folder."
               : "no bid in this folder can be read; " + leftOut.get(0).reason(),
           null);
     }

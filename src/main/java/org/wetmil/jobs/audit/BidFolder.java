@@ -28,8 +28,9 @@ import org.wetmil.workbook.opc.FileName;
  * @param leftOut other spreadsheets, with the reason
  */
 record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
-  private static final Set<String> READ = Set.of("xlsx", "xlsm", "xltx", "xltm");
-  private static final Set<String> OTHER = Set.of("xls", "xlsb", "ods");
+  private static final String OLD = "xls";
+  private static final Set<String> READ = Set.of("xlsx", "xlsm", "xltx", "xltm", OLD);
+  private static final Set<String> OTHER = Set.of("xlsb", "ods");
 
   static BidFolder of(Path folder) {
     List<Path> files = spreadsheets(folder);
@@ -45,6 +46,12 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
                 FileName.of(file),
                 false,
                 "This format is not read; open it in a spreadsheet program and save it as .xlsx."));
+      } else if (isSavedAnew(file, byName)) {
+        leftOut.add(
+            new LeftOut(
+                FileName.of(file),
+                true,
+                "A newer workbook of the same name is here too and counts once."));
       } else if (FilledMark.isAudited(file) || FilledMark.isReconciled(file)) {
         leftOut.add(new LeftOut(FileName.of(file), true, "This is a result of Wetmil and no bid."));
       } else {
@@ -71,6 +78,14 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
                     new LeftOut(name, true, "Its filled workbook is here too and counts once.")));
     leftOut.sort(Comparator.comparing(LeftOut::file));
     return new BidFolder(List.copyOf(bids), List.copyOf(leftOut));
+  }
+
+  /** Whether a workbook of Excel 97-2003 was saved in the newer format beside itself. */
+  private static boolean isSavedAnew(Path file, Map<String, Path> byName) {
+    String name = FileName.of(file);
+    String stem = name.substring(0, name.lastIndexOf('.') + 1);
+    return ending(file).equals(OLD)
+        && READ.stream().anyMatch(other -> !other.equals(OLD) && byName.containsKey(stem + other));
   }
 
   private static List<Path> spreadsheets(Path folder) {

@@ -28,6 +28,7 @@ import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.OldSums;
+import org.wetmil.workbook.read.ReadableCopy;
 
 /**
  * What the audit keeps of one bid workbook, so that a thousand of them fit in memory.
@@ -58,8 +59,10 @@ record PastBook(
 
   /** Reads and fills a workbook; throws as the reader does. */
   static PastBook read(Path file, UnitSystem system) {
-    FilledBid filled = Estimator.fill(BidReader.read(file).bid());
-    return new Reader(file, filled, system).book();
+    try (ReadableCopy copy = ReadableCopy.of(file)) {
+      FilledBid filled = Estimator.fill(BidReader.read(copy).bid());
+      return new Reader(file, filled, OldSums.of(copy), system).book();
+    }
   }
 
   String name() {
@@ -74,14 +77,16 @@ record PastBook(
   private static final class Reader {
     private final Path file;
     private final FilledBid filled;
+    private final List<OldSums.Mistake> mistakes;
     private final Catalogue catalogue;
     private final HeightClass heights;
     private final FilledJob job;
     private final Map<List<Object>, Set<String>> fired = new HashMap<>();
 
-    Reader(Path file, FilledBid filled, UnitSystem system) {
+    Reader(Path file, FilledBid filled, List<OldSums.Mistake> mistakes, UnitSystem system) {
       this.file = file;
       this.filled = filled;
+      this.mistakes = mistakes;
       this.catalogue = filled.bid().catalogue();
       this.heights = new HeightClass(catalogue, system);
       this.job = FilledJob.of(filled);
@@ -128,7 +133,7 @@ record PastBook(
           catalogue.text(Setting.CREW_NAME),
           catalogue.text(Setting.ESTIMATOR),
           job.price().price().orElse(null),
-          OldSums.of(file));
+          mistakes);
     }
 
     private double more(List<Double> taken, double whole, FilledColumn column) {

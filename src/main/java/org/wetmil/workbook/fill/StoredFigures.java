@@ -1,6 +1,5 @@
 package org.wetmil.workbook.fill;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -20,6 +19,7 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.Work;
 import org.wetmil.workbook.read.ReadWorkbook;
+import org.wetmil.workbook.read.ReadableCopy;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
 import org.wetmil.workbook.stream.CellKind;
@@ -70,9 +70,9 @@ public final class StoredFigures {
    * @param read the workbook as read
    * @param computed the same, filled anew in memory
    */
-  public static Result over(Path file, ReadWorkbook read, FilledBid computed) {
+  public static Result over(ReadableCopy copy, ReadWorkbook read, FilledBid computed) {
     StoredFigures stored = new StoredFigures(computed.bid().catalogue());
-    try (PackageReader reader = PackageReader.open(file)) {
+    try (PackageReader reader = copy.open()) {
       reader.definedNames().forEach(stored::mark);
       reader.sheets().stream()
           .filter(sheet -> stored.marks.containsKey(sheet.name()))

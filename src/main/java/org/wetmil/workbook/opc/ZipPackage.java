@@ -40,9 +40,20 @@ public final class ZipPackage implements Closeable {
    * @throws WorkbookException when the file cannot be read, is no zip file or is too large
    */
   public static ZipPackage open(Path file) {
+    return open(file, file);
+  }
+
+  /**
+   * Opens a package.
+   *
+   * @param content where its bytes are
+   * @param file the user's file, for messages
+   * @throws WorkbookException when the file cannot be read, is no zip file or is too large
+   */
+  public static ZipPackage open(Path content, Path file) {
     ZipPackage opened;
     try {
-      opened = new ZipPackage(file, new ZipFile(file.toFile()));
+      opened = new ZipPackage(file, new ZipFile(content.toFile()));
     } catch (ZipException | EOFException e) {
       throw new WorkbookException.Damaged(file, "its zip container", "cut short or altered", e);
     } catch (IOException e) {
@@ -84,7 +95,7 @@ public final class ZipPackage implements Closeable {
     }
   }
 
-  /** The file this package was opened from. */
+  /** The user's file, for messages. */
   public Path file() {
     return file;
   }

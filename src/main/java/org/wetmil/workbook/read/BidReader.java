@@ -83,10 +83,23 @@ public final class BidReader {
    * @throws WorkbookException when the file cannot be read, or holds no bid line
    */
   public static ReadWorkbook read(Path file, ReadOptions options) {
-    try (PackageReader workbook = PackageReader.open(file);
-        MissingResults missing = new MissingResults(file, options.mostRowsComputed())) {
+    return read(ReadableCopy.itself(file), options);
+  }
+
+  /**
+   * Reads a workbook in the usual way, also one of Excel 97-2003.
+   *
+   * @throws WorkbookException when the file cannot be read, or holds no bid line
+   */
+  public static ReadWorkbook read(ReadableCopy copy) {
+    return read(copy, ReadOptions.USUAL);
+  }
+
+  private static ReadWorkbook read(ReadableCopy copy, ReadOptions options) {
+    try (PackageReader workbook = copy.open();
+        MissingResults missing = new MissingResults(copy.content(), options.mostRowsComputed())) {
       EstimatorTables tables = new EstimatorTables(options.under());
-      return new BidReader(file, workbook, missing, tables, options).read(missing);
+      return new BidReader(copy.file(), workbook, missing, tables, options).read(missing);
     }
   }
 

@@ -1,6 +1,5 @@
 package org.wetmil.workbook.read;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -47,10 +46,10 @@ public final class OldSums {
   public record Mistake(String sheet, String address, String kind, String message) {}
 
   /** Looks through all sheets but those that an earlier fill added. */
-  public static List<Mistake> of(Path file) {
+  public static List<Mistake> of(ReadableCopy copy) {
     List<Mistake> found = new ArrayList<>();
-    try (PackageReader workbook = PackageReader.open(file);
-        MissingResults missing = new MissingResults(file, 0)) {
+    try (PackageReader workbook = copy.open();
+        MissingResults missing = new MissingResults(copy.content(), 0)) {
       OwnMarks marks = OwnMarks.of(workbook);
       GridReader grids = new GridReader(workbook, marks, missing);
       for (SheetPart sheet : workbook.sheets()) {

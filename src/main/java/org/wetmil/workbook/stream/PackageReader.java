@@ -47,8 +47,19 @@ public final class PackageReader implements Closeable {
    * @throws WorkbookException when it is none, or of a kind that cannot be read
    */
   public static PackageReader open(Path file) {
-    WorkbookKind kind = WorkbookKind.require(file);
-    ZipPackage zip = ZipPackage.open(file);
+    return open(file, file);
+  }
+
+  /**
+   * Opens a workbook.
+   *
+   * @param content where its bytes are
+   * @param file the user's file, for messages
+   * @throws WorkbookException when it is none, or of a kind that cannot be read
+   */
+  public static PackageReader open(Path content, Path file) {
+    WorkbookKind kind = WorkbookKind.require(content);
+    ZipPackage zip = ZipPackage.open(content, file);
     try {
       return new PackageReader(zip, kind);
     } catch (RuntimeException e) {

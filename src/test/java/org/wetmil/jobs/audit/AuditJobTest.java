@@ -12,9 +12,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,6 +76,31 @@ class AuditJobTest {
     assertThat(report.bids()).isEqualTo(1);
     assertThat(report.leftOut()).extracting(file -> file.file()).containsExactly("one.xlsx");
     assertThat(cells("Jobs")).contains("one-filled.xlsx");
+  }
+
+  @Test
+  void bidOfExcel97IsReadLikeANewerOne() throws IOException {
+    Path anew = bid("one", walls(20, 3.0, 9.0));
+    Path old = folder.resolve("two.xls");
+    save(new HSSFWorkbook(), old, walls(20, 3.0, 9.0));
+
+    AuditReport report = audit("");
+
+    assertThat(report.bids()).isEqualTo(2);
+    assertThat(PastBook.read(old, UnitSystem.US).lines())
+        .isEqualTo(PastBook.read(anew, UnitSystem.US).lines());
+    assertThat(number("Jobs", 2, "Paint taken (gal)")).isEqualTo(3.0);
+  }
+
+  @Test
+  void bidSavedAnewBesideItsOldFormatCountsOnce() throws IOException {
+    bid("one", walls(20, 3.0, 9.0));
+    save(new HSSFWorkbook(), folder.resolve("one.xls"), walls(20, 3.0, 9.0));
+
+    AuditReport report = audit("");
+
+    assertThat(report.bids()).isEqualTo(1);
+    assertThat(report.leftOut()).extracting(file -> file.file()).containsExactly("one.xls");
   }
 
   @Test
@@ -199,7 +226,12 @@ class AuditJobTest {
 
   private Path bid(String name, Object[]... lines) throws IOException {
     Path file = folder.resolve(name + ".xlsx");
-    try (XSSFWorkbook book = new XSSFWorkbook();
+    save(new XSSFWorkbook(), file, lines);
+    return file;
+  }
+
+  private static void save(Workbook book, Path file, Object[]... lines) throws IOException {
+    try (book;
         OutputStream out = Files.newOutputStream(file)) {
       Object[][] all = new Object[lines.length + 1][];
       all[0] = HEADINGS;
@@ -207,7 +239,6 @@ class AuditJobTest {
       rows(book.createSheet("Bid"), all);
       book.write(out);
     }
-    return file;
   }
 
   private static void rows(Sheet sheet, Object[]... rows) {
