@@ -9,11 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.Shaper;
 import org.wetmil.workbook.copy.SheetEdit;
@@ -78,7 +78,7 @@ class FingerprintTest {
   private static Shaper checked(Fingerprint before) {
     return new Shaper() {
       @Override
-      public List<SheetEdit> shape(XSSFWorkbook workbook) {
+      public List<SheetEdit> shape(LeanWorkbook workbook) {
         return List.of();
       }
 

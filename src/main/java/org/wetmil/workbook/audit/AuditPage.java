@@ -47,7 +47,7 @@ final class AuditPage {
     }
     Verdict verdict = book.audit().verdict();
     rows.row().text("Were our bids right?", look.title());
-    rows.current().setHeightInPoints(24);
+    rows.height(24);
     sentence(
         "Past bids in the folder \"%s\", as of %s. %s"
             .formatted(book.stamp().folder(), book.stamp().date(), verdict.bids()),
@@ -70,7 +70,7 @@ final class AuditPage {
       return;
     }
     rows.gap().row().text(title, look.block());
-    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.underline(WIDTHS.length, look.block());
     int number = 1;
     for (String sentence : sentences) {
       boolean counted = numbered && sentences.size() > 1;
@@ -84,7 +84,7 @@ final class AuditPage {
     int row = rows.number() - 1;
     sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
     int width = java.util.Arrays.stream(WIDTHS).sum();
-    rows.current().setHeightInPoints((float) Heights.points(Heights.lines(text, width)));
+    rows.height(Heights.points(Heights.lines(text, width)));
   }
 
   /** What was bid and taken in all: sums of the list of jobs, which they follow. */

@@ -97,6 +97,6 @@ final class BasisPage {
 
   private void fact(String label, String value) {
     rows.row().text(label, look.strong()).text(value, look.text(true));
-    rows.current().setHeightInPoints((float) Heights.points(Heights.lines(value, WIDTH)));
+    rows.height(Heights.points(Heights.lines(value, WIDTH)));
   }
 }

@@ -76,7 +76,7 @@ final class ChartsSheet {
     String unit = measure.quantity().unit(book.system()).symbol();
     List<JobRatio> jobs = audit.ratios().jobs();
     rows.gap().row().text(capital(measure.word()) + ", job by job", look.block());
-    Pages.underline(rows.current(), COLUMNS, look.block());
+    rows.underline(COLUMNS, look.block());
     rows.row();
     for (String heading : List.of("Job", "Bid", "Taken", "Date", "Taken/bid")) {
       rows.text(heading, look.heading());

@@ -14,7 +14,7 @@ final class ListSheet {
 
   static Rows begin(XSSFSheet sheet, Look look, String[] headings, int... widths) {
     Rows rows = new Rows(sheet).row();
-    rows.current().setHeightInPoints(HEADINGS_PT);
+    rows.height(HEADINGS_PT);
     for (int i = 0; i < headings.length; i++) {
       rows.text(headings[i], look.heading());
       sheet.setColumnWidth(i, widths[i] * 256);

@@ -38,6 +38,6 @@ final class PlainLists {
 
   private static void sentence(Rows rows, Look look, String text) {
     rows.text(text, look.text(true));
-    rows.current().setHeightInPoints((float) Heights.points(Heights.lines(text, SENTENCE)));
+    rows.height(Heights.points(Heights.lines(text, SENTENCE)));
   }
 }

@@ -8,6 +8,9 @@ public sealed interface CellContent {
   /** What is stored without being computed. */
   sealed interface Value extends CellContent {}
 
+  /** Nothing but a format. */
+  record Blank() implements CellContent {}
+
   /** A number; it has to be finite. */
   record Num(double value) implements Value {
     public Num {

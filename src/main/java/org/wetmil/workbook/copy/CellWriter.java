@@ -17,8 +17,6 @@ final class CellWriter {
   private final String c;
   private final String f;
   private final String v;
-  private final String is;
-  private final String t;
 
   /**
    * Writes where a prefix is bound to the namespace of sheets.
@@ -31,42 +29,46 @@ final class CellWriter {
     c = lead + "c";
     f = lead + "f";
     v = lead + "v";
-    is = lead + "is";
-    t = lead + "t";
   }
 
   void write(int row, AddedCell cell) {
     out.start(c);
-    out.attribute("r", new CellAddress(row, cell.column()).toString());
+    out.attribute("r", CellAddress.letters(cell.column()) + (row + 1));
     if (cell.style() != 0) {
       out.attribute("s", Integer.toString(cell.style()));
     }
     CellContent content = cell.content();
+    Value value =
+        content instanceof Formula formula
+            ? formula.cached()
+            : content instanceof Value plain ? plain : null;
+    if (value instanceof Text) {
+      // In the cell itself, so that the estimator's table of shared strings is left alone.
+      out.attribute("t", "str");
+    }
     if (content instanceof Formula formula) {
-      if (formula.cached() instanceof Text) {
-        out.attribute("t", "str");
-      }
       element(f, Xstring.encode(formula.formula()));
-      element(v, stored(formula.cached()));
-    } else if (content instanceof Text text) {
-      // Inline, so that the estimator's table of shared strings is left alone.
-      out.attribute("t", "inlineStr");
-      out.start(is);
-      element(t, stored(text));
-      out.end();
-    } else if (content instanceof Num number) {
-      element(v, stored(number));
+    }
+    if (value != null) {
+      element(v, stored(value));
     }
     out.end();
   }
 
   private void element(String name, String text) {
     out.start(name);
-    if (!text.equals(text.strip()) || name.equals(t)) {
+    if (isTrimmedByReaders(text)) {
       out.attribute("xml:space", "preserve");
     }
     out.text(text);
     out.end();
+  }
+
+  private static boolean isTrimmedByReaders(String text) {
+    return !text.isEmpty()
+        && (text.charAt(0) <= ' '
+            || text.charAt(text.length() - 1) <= ' '
+            || text.indexOf('\n') >= 0);
   }
 
   private static String stored(Value value) {

@@ -93,19 +93,20 @@ public final class LightCopy {
     try (PackageReader from = PackageReader.open(shapedFile);
         ZipWriter out = new ZipWriter(files.open(merged), COMPRESSION)) {
       new FinalMerge(original, strings, from, out, shaper::hides)
-          .write(shaped.kept(), shaped.edits());
+          .write(shaped.kept(), shaped.edits(), shaped.added());
     }
     shaper.beforeItIsPublished();
     files.publish(merged);
   }
 
-  private record Shaped(Map<String, SheetPart> kept, Map<String, SheetEdit> edits) {}
+  private record Shaped(
+      Map<String, SheetPart> kept, Map<String, SheetEdit> edits, Map<String, NewRows> added) {}
 
   private Shaped shape(Path emptied, Path shaped, Shaper shaper) {
     // Read and write, since parts are added; never closed but reverted, since closing would save.
     OPCPackage opened = openPackage(emptied);
     try {
-      XSSFWorkbook workbook = openWorkbook(opened);
+      LeanWorkbook workbook = openWorkbook(opened);
       IdentityHashMap<XSSFSheet, SheetPart> before = originals(workbook);
       if (original.kind() == WorkbookKind.XLTX) {
         workbook.setWorkbookType(XSSFWorkbookType.XLSX);
@@ -116,13 +117,13 @@ public final class LightCopy {
       Map<String, SheetPart> kept = kept(workbook, before);
       requireKept(edits, kept);
       save(workbook, shaped);
-      return new Shaped(kept, edits);
+      return new Shaped(kept, edits, workbook.byPart());
     } finally {
       opened.revert();
     }
   }
 
-  private List<SheetEdit> edits(XSSFWorkbook workbook, Shaper shaper) {
+  private List<SheetEdit> edits(LeanWorkbook workbook, Shaper shaper) {
     try {
       return shaper.shape(workbook);
     } catch (OpenXML4JRuntimeException | POIXMLException e) {
@@ -140,9 +141,9 @@ public final class LightCopy {
     }
   }
 
-  private XSSFWorkbook openWorkbook(OPCPackage opened) {
+  private LeanWorkbook openWorkbook(OPCPackage opened) {
     try {
-      return new XSSFWorkbook(opened);
+      return new LeanWorkbook(opened);
     } catch (IOException | RuntimeException e) {
       throw damaged(e);
     }

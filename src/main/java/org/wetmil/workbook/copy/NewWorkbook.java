@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.workbook.opc.ZipPackage;
@@ -44,7 +45,16 @@ public final class NewWorkbook {
       Path timeless = files.temporary();
       try (ZipPackage from = ZipPackage.open(asMade);
           ZipWriter out = new ZipWriter(files.open(timeless), COMPRESSION)) {
-        from.names().forEach(part -> out.copy(from, part));
+        Map<String, NewRows> rows =
+            workbook instanceof LeanWorkbook lean ? lean.byPart() : Map.of();
+        for (String part : from.names()) {
+          NewRows given = rows.get(Parts.key(part));
+          if (given == null) {
+            out.copy(from, part);
+          } else {
+            NewSheetMerge.write(from, part, given, out);
+          }
+        }
       }
       files.publish(timeless);
     }

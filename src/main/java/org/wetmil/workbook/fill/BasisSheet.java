@@ -116,7 +116,7 @@ final class BasisSheet {
 
   private void totals() {
     rows.row().text("Totals of the lines that count", look.block());
-    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.underline(WIDTHS.length, look.block());
     total("Net area", FilledColumn.NET_AREA);
     total("Paint", FilledColumn.PAINT);
     Set<String> coatings = new LinkedHashSet<>();
@@ -163,7 +163,7 @@ final class BasisSheet {
 
   private void follows() {
     rows.row().text("What follows a change, and what does not", look.block());
-    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.underline(WIDTHS.length, look.block());
     for (String sentence :
         List.of(
             "Area, pace, film, spread, paint and hours are formulas: they follow a changed length,"
@@ -194,7 +194,7 @@ final class BasisSheet {
 
   private void units() {
     rows.row().text("Units read", look.block());
-    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.underline(WIDTHS.length, look.block());
     rows.row()
         .text("Sheet", look.heading())
         .text("Column", look.heading())
@@ -273,7 +273,7 @@ final class BasisSheet {
     int lines =
         Math.max(Heights.lines(item.source(), WIDTHS[6]), Heights.lines(item.meaning(), WIDTHS[8]));
     if (lines > 1) {
-      rows.current().setHeightInPoints((float) Heights.points(lines));
+      rows.height(Heights.points(lines));
     }
   }
 

@@ -2,17 +2,20 @@ package org.wetmil.workbook.fill;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.workbook.copy.AddedCell;
+import org.wetmil.workbook.copy.CellContent;
+import org.wetmil.workbook.copy.Cells;
 
 /** Writes cells of a page anywhere, so that blocks can stand side by side. */
 final class Canvas {
   private final XSSFSheet sheet;
+  private final Cells cells;
 
   Canvas(XSSFSheet sheet) {
     this.sheet = sheet;
+    this.cells = Cells.of(sheet);
   }
 
   XSSFSheet sheet() {
@@ -20,40 +23,45 @@ final class Canvas {
   }
 
   Canvas text(int row, int column, String text, XSSFCellStyle style) {
-    cell(row, column, style).setCellValue(Texts.fitting(text));
-    return this;
+    return put(row, column, Contents.text(text), style);
   }
 
   Canvas number(int row, int column, double value, XSSFCellStyle style) {
-    cell(row, column, style).setCellValue(value);
-    return this;
+    return put(row, column, Contents.number(value), style);
   }
 
   /** A formula with its value; the value alone where there is no formula. */
   Canvas formula(int row, int column, String formula, double value, XSSFCellStyle style) {
-    XSSFCell cell = cell(row, column, style);
-    if (formula != null) {
-      cell.setCellFormula(formula);
-    }
-    cell.setCellValue(value);
-    return this;
+    return put(row, column, Contents.formula(formula, value), style);
   }
 
   Canvas formula(int row, int column, String formula, String value, XSSFCellStyle style) {
-    XSSFCell cell = cell(row, column, style);
-    cell.setCellFormula(formula);
-    cell.setCellValue(Texts.fitting(value));
-    return this;
+    return put(row, column, Contents.formula(formula, value), style);
   }
 
   /** Gives the cells of a row that have none a style, so that its line runs across. */
   Canvas across(int row, int first, int last, XSSFCellStyle style) {
     for (int column = first; column <= last; column++) {
-      if (line(row).getCell(column) == null) {
-        cell(row, column, style);
+      if (cells.get(row, column) == null) {
+        put(row, column, new CellContent.Blank(), style);
       }
     }
     return this;
+  }
+
+  /** The text that was put into a cell. */
+  String textAt(int row, int column) {
+    return ((CellContent.Text) value(row, column)).value();
+  }
+
+  /** The number that was put into a cell. */
+  double numberAt(int row, int column) {
+    return ((CellContent.Num) value(row, column)).value();
+  }
+
+  private CellContent value(int row, int column) {
+    CellContent content = cells.get(row, column);
+    return content instanceof CellContent.Formula formula ? formula.cached() : content;
   }
 
   Canvas merged(int row, int first, int last) {
@@ -62,7 +70,7 @@ final class Canvas {
   }
 
   Canvas height(int row, double points) {
-    line(row).setHeightInPoints((float) points);
+    cells.height(row, (float) points);
     return this;
   }
 
@@ -80,16 +88,8 @@ final class Canvas {
     return Texts.sheet(sheet.getSheetName()) + "!" + at(row, column);
   }
 
-  private XSSFCell cell(int row, int column, XSSFCellStyle style) {
-    XSSFCell cell = line(row).createCell(column);
-    if (style != null) {
-      cell.setCellStyle(style);
-    }
-    return cell;
-  }
-
-  private XSSFRow line(int row) {
-    XSSFRow line = sheet.getRow(row);
-    return line == null ? sheet.createRow(row) : line;
+  private Canvas put(int row, int column, CellContent content, XSSFCellStyle style) {
+    cells.put(row, new AddedCell(column, style == null ? 0 : style.getIndex(), content));
+    return this;
   }
 }

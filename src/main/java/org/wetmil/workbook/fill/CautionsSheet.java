@@ -69,7 +69,7 @@ final class CautionsSheet {
     rows.gap();
     for (String[] caution : CAUTIONS) {
       rows.row().text(caution[0], look.large(true)).text(caution[1], look.large(false));
-      rows.current().setHeightInPoints(24 * (1 + caution[1].length() / 88f));
+      rows.height(24 * (1 + caution[1].length() / 88f));
     }
     sheet.setColumnWidth(0, 20 * 256);
     sheet.setColumnWidth(1, 96 * 256);

@@ -114,25 +114,24 @@ final class CrewSheet {
     String room = lines.get(0).line().text(InputColumn.ROOM);
     String floor = lines.get(0).line().text(InputColumn.FLOOR);
     rows.row().text(room.isEmpty() ? wording.get("crew.room") : room, look.poster());
-    rows.current().setHeightInPoints(32);
+    rows.height(32);
     String place = floor.isEmpty() || floor.equalsIgnoreCase(room) ? "" : floor + ", ";
     rows.row()
         .text(place + filled.bid().job() + ": " + wording.get("crew.title"), look.text(false))
-        .current()
-        .setHeightInPoints(20);
+        .height(20);
     rows.row();
     HEADINGS.forEach(key -> rows.text(wording.get("crew." + key), look.heading()));
-    rows.current().setHeightInPoints(Heights.HEADING_PT);
+    rows.height(Heights.HEADING_PT);
     lines.forEach(this::line);
     sentence(pass(lines.get(0).system()));
     rows.row().text(wording.get("crew.change"), look.block());
-    Pages.underline(rows.current(), WIDTHS.length, look.block());
-    rows.current().setHeightInPoints(18);
+    rows.underline(WIDTHS.length, look.block());
+    rows.height(18);
     for (String trouble : TROUBLES) {
       rows.row()
           .text(wording.get("crew." + trouble), look.medium(true))
           .text(wording.get("crew." + trouble + ".do"), look.medium(false));
-      rows.current().setHeightInPoints(17);
+      rows.height(17);
     }
     sentence(wording.get("crew.board"));
     sentence(wording.get("crew.caution"));
@@ -147,12 +146,12 @@ final class CrewSheet {
 
   private void sentence(String text) {
     rows.row().text(text, look.boxed());
-    Pages.underline(rows.current(), WIDTHS.length, look.boxed());
+    rows.underline(WIDTHS.length, look.boxed());
     int width = 0;
     for (int each : WIDTHS) {
       width += each;
     }
-    rows.current().setHeightInPoints((float) Heights.of(text, width, 13) + 4);
+    rows.height(Heights.of(text, width, 13) + 4);
     merged(0);
   }
 
@@ -166,7 +165,7 @@ final class CrewSheet {
     rows.row()
         .text(line.line().text(InputColumn.SURFACE), look.large(true))
         .text(coating(line), look.large(false));
-    rows.current().setHeightInPoints((float) height(line));
+    rows.height(height(line));
     if (!line.isSetUp()) {
       rows.text(wording.get("crew.open"), look.large(false));
       merged(2);

@@ -5,9 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.NewWorkbook;
 
 /**
@@ -23,7 +23,7 @@ public final class CustomerCopy {
    * @param job a job that has a price
    */
   public static void write(FilledJob job, FillStamp stamp, Path output, boolean overwrite) {
-    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+    try (LeanWorkbook workbook = new LeanWorkbook()) {
       XSSFSheet sheet = workbook.createSheet("Bid");
       Look look = new Look(workbook);
       Coin coin = new Coin(job.filled(), new BasisBook(job.filled()), look);

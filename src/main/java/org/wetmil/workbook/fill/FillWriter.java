@@ -19,6 +19,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.Shaper;
 import org.wetmil.workbook.copy.SheetEdit;
@@ -94,7 +95,7 @@ public final class FillWriter {
     }
 
     @Override
-    public List<SheetEdit> shape(XSSFWorkbook workbook) {
+    public List<SheetEdit> shape(LeanWorkbook workbook) {
       return FillWriter.this.shape(workbook);
     }
 
@@ -127,7 +128,7 @@ public final class FillWriter {
         .toList();
   }
 
-  private List<SheetEdit> shape(XSSFWorkbook workbook) {
+  private List<SheetEdit> shape(LeanWorkbook workbook) {
     clear(workbook);
     // to parse each takes a fifth of the time; tests compute every formula of every sample
     workbook.setCellFormulaValidation(false);
@@ -138,8 +139,8 @@ public final class FillWriter {
     // Basis first: formulas elsewhere use the names that it defines
     new BasisSheet(workbook, sheets.basis(), look, filled, plans, book)
         .write(stamp, read.fills(), sheets.renamed());
-    new FindingsSheet(sheets.findings(), look, addresses).write(worstFirst);
-    sheets.write(look, book, plans, worstFirst, stamp);
+    new FindingsSheet(sheets.findings(), look, addresses).write(workbook, worstFirst);
+    sheets.write(workbook, look, book, plans, worstFirst, stamp);
     Marks.spans(workbook);
     Marks.stamp(workbook, stamp);
 

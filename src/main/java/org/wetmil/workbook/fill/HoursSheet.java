@@ -1,9 +1,11 @@
 package org.wetmil.workbook.fill;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
@@ -12,6 +14,8 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.job.JobFigure;
 import org.wetmil.estimate.job.JobHours;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.copy.LeanWorkbook;
+import org.wetmil.workbook.copy.RowsLater;
 
 /**
  * The list of hours, area and paint, one line a row, in the job's units, and then the rows that
@@ -29,73 +33,102 @@ final class HoursSheet {
           JobFigure.CLEAN_UP);
 
   private final XSSFSheet sheet;
-  private final Look look;
   private final UnitSystem system;
-  private final Rows rows;
+  private final XSSFCellStyle heading;
+  private final XSSFCellStyle text;
+  private final XSSFCellStyle whole;
+  private final XSSFCellStyle hours;
+  private final Map<HoursColumn, XSSFCellStyle> figures = new EnumMap<>(HoursColumn.class);
 
   HoursSheet(XSSFSheet sheet, Look look, UnitSystem system) {
     this.sheet = sheet;
-    this.look = look;
     this.system = system;
-    this.rows = new Rows(sheet);
+    this.heading = look.heading();
+    this.text = look.text(false);
+    this.whole = look.number(0);
+    this.hours = look.number(2);
+    for (HoursColumn column : HoursColumn.values()) {
+      if (column.isAmount()) {
+        figures.put(column, look.number(column.figure().decimals(system)));
+      }
+    }
   }
 
   /**
    * @param places the cell of each of the job's figures
    */
-  void write(List<SheetPlan> plans, JobHours hours, Map<JobFigure, String> places) {
-    rows.row();
+  void write(
+      LeanWorkbook workbook, List<SheetPlan> plans, JobHours job, Map<JobFigure, String> places) {
+    int lines = plans.stream().mapToInt(plan -> plan.placed().size()).sum();
+    int count = 1 + lines + JOB_ROWS.size();
+    int columns = HoursColumn.values().length;
+    workbook.later(
+        sheet,
+        new RowsLater(
+            count,
+            columns,
+            cells -> {
+              Rows rows = new Rows(cells);
+              headings(rows);
+              for (SheetPlan plan : plans) {
+                plan.placed().forEach(placed -> line(rows, plan, placed));
+              }
+              JOB_ROWS.forEach(figure -> job(rows, figure, job.number(figure), places.get(figure)));
+            }));
     for (HoursColumn column : HoursColumn.values()) {
-      rows.text(column.heading(system), look.heading());
       sheet.setColumnWidth(column.ordinal(), column.width() * 256);
     }
-    rows.current().setHeightInPoints(Heights.HEADING_PT);
-    for (SheetPlan plan : plans) {
-      plan.placed().forEach(placed -> line(plan, placed));
-    }
-    JOB_ROWS.forEach(figure -> job(figure, hours.number(figure), places.get(figure)));
-    int columns = HoursColumn.values().length;
     sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, rows.number() - 1, 0, columns - 1));
+    sheet.setAutoFilter(new CellRangeAddress(0, count - 1, 0, columns - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     // the keys are for formulas, not for a reader of the print
-    Pages.landscape(sheet, HoursColumn.ROOM_KEY.ordinal(), rows.number());
+    Pages.landscape(sheet, HoursColumn.ROOM_KEY.ordinal(), count);
   }
 
-  private void line(SheetPlan plan, SheetPlan.Placed placed) {
+  private void headings(Rows rows) {
+    rows.row();
+    for (HoursColumn column : HoursColumn.values()) {
+      rows.text(column.heading(system), heading);
+    }
+    rows.height(Heights.HEADING_PT);
+  }
+
+  private void line(Rows rows, SheetPlan plan, SheetPlan.Placed placed) {
     FilledLine line = placed.line();
     SheetPlan.Block block = placed.block();
     rows.row();
     for (HoursColumn column : HoursColumn.values()) {
       if (column.label() != null) {
-        label(plan, block, line, column.label());
+        label(rows, plan, block, line, column.label());
       } else if (column.figure() != null) {
-        figure(plan, block, line, column);
+        figure(rows, plan, block, line, column);
       } else if (column == HoursColumn.SHEET) {
-        rows.text(plan.sheet(), look.text(false));
+        rows.text(plan.sheet(), text);
       } else {
-        rows.formula(keyFormula(column), key(column, line), look.text(false));
+        rows.formula(keyFormula(rows, column), key(column, line), text);
       }
     }
   }
 
-  private void label(SheetPlan plan, SheetPlan.Block block, FilledLine line, InputColumn label) {
+  private void label(
+      Rows rows, SheetPlan plan, SheetPlan.Block block, FilledLine line, InputColumn label) {
     Integer column = block.table().columns().get(label);
     if (column == null) {
-      rows.text("", look.text(false));
+      rows.text("", text);
       return;
     }
     String cell = cell(plan, line.line().row(), column);
-    rows.formula(Label.formula(cell), Label.text(line.line().get(label)), look.text(false));
+    rows.formula(Label.formula(cell), Label.text(line.line().get(label)), text);
   }
 
-  private void figure(SheetPlan plan, SheetPlan.Block block, FilledLine line, HoursColumn column) {
+  private void figure(
+      Rows rows, SheetPlan plan, SheetPlan.Block block, FilledLine line, HoursColumn column) {
     FilledColumn figure = column.figure();
     String cell = cell(plan, line.line().row(), block.column(figure));
     Figure value = line.figures().getOrDefault(figure, new Figure.Empty());
     if (column == HoursColumn.COATING) {
       String word = value instanceof Figure.Word said ? said.text() : "";
-      rows.formula("T(" + cell + ")", word, look.text(false));
+      rows.formula("T(" + cell + ")", word, text);
       return;
     }
     // SUM and T, since a filled cell without a figure holds an empty text
@@ -105,22 +138,22 @@ final class HoursSheet {
     rows.formula(
         "SUM(" + cell + ")" + (factor == 1 ? "" : "*" + Totals.plain(factor)),
         shown * factor,
-        look.number(column == HoursColumn.COUNTED ? 0 : figure.decimals(system)));
+        figures.getOrDefault(column, whole));
   }
 
-  private void job(JobFigure figure, double hours, String place) {
+  private void job(Rows rows, JobFigure figure, double value, String place) {
     rows.row();
     for (HoursColumn column : HoursColumn.values()) {
       switch (column) {
-        case SURFACE -> rows.text(figure.title(), look.text(false));
-        case COUNTED -> rows.number(1, look.number(0));
-        case LABOUR -> rows.formula(place, hours, look.number(2));
+        case SURFACE -> rows.text(figure.title(), text);
+        case COUNTED -> rows.number(1, whole);
+        case LABOUR -> rows.formula(place, value, hours);
         default -> rows.skip(1);
       }
     }
   }
 
-  private String keyFormula(HoursColumn column) {
+  private static String keyFormula(Rows rows, HoursColumn column) {
     return column == HoursColumn.ROOM_KEY
         ? HoursColumn.keyFormula(rows.number(), HoursColumn.FLOOR, HoursColumn.ROOM)
         : HoursColumn.keyFormula(

@@ -3,12 +3,13 @@ package org.wetmil.workbook.fill;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.Name;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.estimate.FilledColumn;
+import org.wetmil.workbook.copy.LeanWorkbook;
+import org.wetmil.workbook.copy.NewRows;
 
 /**
  * What tells Wetmil's own columns and sheets in a workbook: a document property and names, which
@@ -59,20 +60,17 @@ public final class Marks {
   }
 
   /** Lets the marks of sheets span all that was written, so that what is added later is told. */
-  static void spans(XSSFWorkbook workbook) {
+  static void spans(LeanWorkbook workbook) {
     for (Name name : workbook.getAllNames()) {
       if (name.getNameName().startsWith(SHEET)) {
         XSSFSheet sheet = workbook.getSheet(name.getSheetName());
-        int columns = 1;
-        for (Row row : sheet) {
-          columns = Math.max(columns, row.getLastCellNum());
-        }
+        NewRows rows = workbook.rows(sheet);
         name.setRefersToFormula(
             Texts.sheet(sheet.getSheetName())
                 + "!$A$1:$"
-                + CellReference.convertNumToColString(columns - 1)
+                + CellReference.convertNumToColString(Math.max(1, rows.columns()) - 1)
                 + "$"
-                + (sheet.getLastRowNum() + 1));
+                + Math.max(1, rows.rows()));
       }
     }
   }

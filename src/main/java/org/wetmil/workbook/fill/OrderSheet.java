@@ -42,7 +42,7 @@ final class OrderSheet {
       rows.text(column.heading() + symbol, look.heading());
       sheet.setColumnWidth(column.ordinal(), column.width() * 256);
     }
-    rows.current().setHeightInPoints(Heights.HEADING_PT);
+    rows.height(Heights.HEADING_PT);
     List<Group> groups = Group.of(filled, Order::key, HoursKeys::order);
     for (int i = 0; i < order.items().size(); i++) {
       item(order.items().get(i), groups.get(i));

@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.copy.LeanWorkbook;
 
 /**
  * The sheets that Wetmil adds after the estimator's, in their order. All are made before any is
@@ -82,14 +83,19 @@ record OwnSheets(
   }
 
   void write(
-      Look look, BasisBook book, List<SheetPlan> plans, List<Finding> worstFirst, FillStamp stamp) {
+      LeanWorkbook workbook,
+      Look look,
+      BasisBook book,
+      List<SheetPlan> plans,
+      List<Finding> worstFirst,
+      FillStamp stamp) {
     UnitSystem system = job.filled().bid().system();
     HoursSums sums = new HoursSums(hours.getSheetName());
     Coin coin = new Coin(job.filled(), book, look);
     SummarySheet.Places places =
         new SummarySheet(summary, look, job, sums, book, coin)
             .write(stamp, worstFirst, findings.getSheetName(), order.getSheetName());
-    new HoursSheet(hours, look, system).write(plans, job.hours(), places.hours());
+    new HoursSheet(hours, look, system).write(workbook, plans, job.hours(), places.hours());
     new OrderSheet(order, look, job.filled(), sums, coin).write(job.order());
     bid.ifPresent(
         sheet ->

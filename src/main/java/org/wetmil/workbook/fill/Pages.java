@@ -3,9 +3,6 @@ package org.wetmil.workbook.fill;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** How sheets of ours come out on paper. */
@@ -45,14 +42,6 @@ public final class Pages {
         .setPrintArea(
             sheet.getWorkbook().getSheetIndex(sheet), 0, columns - 1, 0, Math.max(0, rows - 1));
     sheet.setDisplayGridlines(false);
-  }
-
-  /** Gives the rest of a row the style of its first cell, so that its line runs across. */
-  public static void underline(XSSFRow row, int columns, XSSFCellStyle style) {
-    for (int i = 0; i < columns; i++) {
-      XSSFCell cell = row.getCell(i) == null ? row.createCell(i) : row.getCell(i);
-      cell.setCellStyle(style);
-    }
   }
 
   /** An address with dollars: C4 becomes $C$4. */

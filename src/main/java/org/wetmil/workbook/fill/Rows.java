@@ -1,24 +1,28 @@
 package org.wetmil.workbook.fill;
 
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.workbook.copy.AddedCell;
+import org.wetmil.workbook.copy.CellContent;
+import org.wetmil.workbook.copy.Cells;
 
 /** Writes one row of a sheet of ours after the other. */
 public final class Rows {
-  private final XSSFSheet sheet;
-  private XSSFRow row;
+  private final Cells cells;
   private int next;
   private int column;
 
   public Rows(XSSFSheet sheet) {
-    this.sheet = sheet;
+    this(Cells.of(sheet));
+  }
+
+  Rows(Cells cells) {
+    this.cells = cells;
   }
 
   /** Begins the next row. */
   public Rows row() {
-    row = sheet.createRow(next++);
+    cells.row(next++);
     column = 0;
     return this;
   }
@@ -34,40 +38,41 @@ public final class Rows {
     return next;
   }
 
-  public XSSFRow current() {
-    return row;
+  /** Sets the height of the row that was begun last, in points. */
+  public Rows height(double points) {
+    cells.height(next - 1, (float) points);
+    return this;
+  }
+
+  /** Gives the row that was begun last one style all along, so that its line runs across. */
+  public Rows underline(int columns, XSSFCellStyle style) {
+    for (int i = 0; i < columns; i++) {
+      cells.style(next - 1, i, style.getIndex());
+    }
+    return this;
   }
 
   public Rows text(String text, XSSFCellStyle style) {
-    XSSFCell cell = cell(style);
-    // a spreadsheet program takes a text cell for text, whatever it begins with
-    cell.setCellValue(Texts.fitting(text));
-    return this;
+    return put(Contents.text(text), style);
   }
 
+  /** A number; nothing but the format where there is none. */
   public Rows number(double value, XSSFCellStyle style) {
-    XSSFCell cell = cell(style);
-    if (!Double.isNaN(value)) {
-      cell.setCellValue(value);
-    }
-    return this;
+    return put(Double.isNaN(value) ? new CellContent.Blank() : Contents.number(value), style);
   }
 
   /** A formula with its value; the value alone where there is no formula. */
   public Rows formula(String formula, double value, XSSFCellStyle style) {
-    XSSFCell cell = cell(style);
-    if (formula != null) {
-      cell.setCellFormula(formula);
-    }
-    cell.setCellValue(value);
-    return this;
+    return put(Contents.formula(formula, value), style);
   }
 
   public Rows formula(String formula, String value, XSSFCellStyle style) {
-    XSSFCell cell = cell(style);
-    cell.setCellFormula(formula);
-    cell.setCellValue(Texts.fitting(value));
-    return this;
+    return put(Contents.formula(formula, value), style);
+  }
+
+  /** A cell with nothing but a format. */
+  public Rows blank(XSSFCellStyle style) {
+    return put(new CellContent.Blank(), style);
   }
 
   public Rows skip(int cells) {
@@ -75,11 +80,8 @@ public final class Rows {
     return this;
   }
 
-  private XSSFCell cell(XSSFCellStyle style) {
-    XSSFCell cell = row.createCell(column++);
-    if (style != null) {
-      cell.setCellStyle(style);
-    }
-    return cell;
+  private Rows put(CellContent content, XSSFCellStyle style) {
+    cells.put(next - 1, new AddedCell(column++, style == null ? 0 : style.getIndex(), content));
+    return this;
   }
 }

@@ -1,5 +1,6 @@
 package org.wetmil.workbook.fill;
 
+import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
@@ -44,13 +45,15 @@ final class SummaryCharts {
     this.sheet = sheet;
   }
 
+  /** Cells of the sheet that a chart follows, and what they hold now. */
+  record Shown<T>(CellRangeAddress at, List<T> now) {}
+
   /**
    * Bars from the top down in the order of the cells.
    *
    * @param title the cell of the title, as a formula refers to it, and what it says now
    */
-  void bars(
-      int[] corner, String[] title, CellRangeAddress names, CellRangeAddress values, String name) {
+  void bars(int[] corner, String[] title, Shown<String> names, Shown<Double> values, String name) {
     XSSFClientAnchor anchor =
         sheet
             .createDrawingPatriarch()
@@ -66,9 +69,12 @@ final class SummaryCharts {
     across.setCrosses(AxisCrosses.AUTO_ZERO);
     across.setMinimum(0);
     across.setVisible(false);
-    XDDFDataSource<String> categories = XDDFDataSourcesFactory.fromStringCellRange(sheet, names);
+    XDDFDataSource<String> categories =
+        XDDFDataSourcesFactory.fromArray(
+            names.now().toArray(String[]::new), names.at().formatAsString(sheetName(), true));
     XDDFNumericalDataSource<Double> figures =
-        XDDFDataSourcesFactory.fromNumericCellRange(sheet, values);
+        XDDFDataSourcesFactory.fromArray(
+            values.now().toArray(Double[]::new), values.at().formatAsString(sheetName(), true));
     XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, down, across);
     data.setBarDirection(BarDirection.BAR);
     data.setGapWidth(45);
@@ -82,6 +88,10 @@ final class SummaryCharts {
     figuresBeside(chart);
     textSize(chart);
     frame(chart);
+  }
+
+  private String sheetName() {
+    return sheet.getSheetName();
   }
 
   private static void title(XSSFChart chart, String[] title) {

@@ -320,8 +320,8 @@ final class SummarySheet {
     charts.bars(
         new int[] {row, 0, row + CHART_ROWS, 5},
         new String[] {page.from(row, 0), roomTitle},
-        new CellRangeAddress(places.firstRoom(), last, PlacesBlock.ROOM, PlacesBlock.ROOM),
-        new CellRangeAddress(places.firstRoom(), last, PlacesBlock.HOURS, PlacesBlock.HOURS),
+        shown(places.firstRoom(), last, PlacesBlock.ROOM, rooms),
+        shown(places.firstRoom(), last, PlacesBlock.HOURS, roomHours),
         "Hours by room");
     List<String> names = new ArrayList<>();
     List<Double> taskHours = new ArrayList<>();
@@ -338,16 +338,21 @@ final class SummarySheet {
     charts.bars(
         new int[] {row, LABEL, row + CHART_ROWS, UNIT + 1},
         new String[] {page.from(row, LABEL), taskTitle},
-        new CellRangeAddress(hours.firstTask(), hours.lastTask(), LABEL, LABEL),
-        new CellRangeAddress(hours.firstTask(), hours.lastTask(), VALUE, VALUE),
+        shown(hours.firstTask(), hours.lastTask(), LABEL, names),
+        shown(hours.firstTask(), hours.lastTask(), VALUE, taskHours),
         "Hours by task");
+  }
+
+  private static <T> SummaryCharts.Shown<T> shown(int first, int last, int column, List<T> now) {
+    return new SummaryCharts.Shown<>(
+        new CellRangeAddress(first, last, column, column), now.subList(0, last - first + 1));
   }
 
   private void read(
       int first, int last, int names, int values, List<String> texts, List<Double> numbers) {
     for (int row = first; row <= last; row++) {
-      texts.add(page.sheet().getRow(row).getCell(names).getStringCellValue());
-      numbers.add(page.sheet().getRow(row).getCell(values).getNumericCellValue());
+      texts.add(page.textAt(row, names));
+      numbers.add(page.numberAt(row, values));
     }
   }
 

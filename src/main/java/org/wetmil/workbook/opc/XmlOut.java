@@ -1,13 +1,7 @@
 package org.wetmil.workbook.opc;
 
-import java.io.BufferedWriter;
 import java.io.Closeable;
-import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import javax.xml.XMLConstants;
@@ -23,7 +17,7 @@ import javax.xml.stream.XMLStreamReader;
  * document takes the prefix that is bound here, or gets its namespace declared where it is needed.
  */
 public final class XmlOut implements Closeable {
-  private final Writer out;
+  private final Utf8Out out;
   private final List<String[]> bound = new ArrayList<>();
   private final List<Integer> marks = new ArrayList<>();
   private final List<String> open = new ArrayList<>();
@@ -31,7 +25,7 @@ public final class XmlOut implements Closeable {
 
   /** Begins a document. */
   public XmlOut(OutputStream stream) {
-    out = new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), 1 << 16);
+    out = new Utf8Out(stream);
     bound.add(new String[] {"", ""});
     bound.add(new String[] {XMLConstants.XML_NS_PREFIX, XMLConstants.XML_NS_URI});
     raw("<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n");
@@ -176,19 +170,13 @@ public final class XmlOut implements Closeable {
 
   private void text(char[] chars, int from, int length) {
     closeStartTag();
-    int done = from;
-    try {
-      for (int i = from; i < from + length; i++) {
-        String escape = escape(chars[i], false);
-        if (escape != null) {
-          out.write(chars, done, i - done);
-          out.write(escape);
-          done = i + 1;
-        }
+    for (int i = from; i < from + length; i++) {
+      String escape = escape(chars[i], false);
+      if (escape == null) {
+        out.write(chars[i]);
+      } else {
+        out.write(escape);
       }
-      out.write(chars, done, from + length - done);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 
@@ -212,11 +200,7 @@ public final class XmlOut implements Closeable {
   /** Passes everything on; the stream beneath stays open, for it may be an entry of a zip file. */
   @Override
   public void close() {
-    try {
-      out.flush();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    out.flush();
   }
 
   private String qualified(String prefix, String uri, String local, boolean mayBeDefault) {
@@ -259,19 +243,14 @@ public final class XmlOut implements Closeable {
   }
 
   private void escaped(String text, boolean inAttribute) {
-    int done = 0;
-    try {
-      for (int i = 0; i < text.length(); i++) {
-        String escape = escape(text.charAt(i), inAttribute);
-        if (escape != null) {
-          out.write(text, done, i - done);
-          out.write(escape);
-          done = i + 1;
-        }
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      String escape = escape(c, inAttribute);
+      if (escape == null) {
+        out.write(c);
+      } else {
+        out.write(escape);
       }
-      out.write(text, done, text.length() - done);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 
@@ -292,11 +271,7 @@ public final class XmlOut implements Closeable {
   }
 
   private void raw(String text) {
-    try {
-      out.write(text);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    out.write(text);
   }
 
   private static String orEmpty(String text) {

@@ -7,7 +7,6 @@ import org.wetmil.ledger.LineKind;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.reconcile.use.MoneyVariance;
 import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Rows;
 
 /** What price and quantity did to the cost, by job and coating; where prices are stated. */
@@ -44,12 +43,12 @@ final class CostBlock {
 
   int write() {
     rows.row().text("What it cost", look.block());
-    Pages.underline(rows.current(), ReconcilePage.COLUMNS, look.block());
+    rows.underline(ReconcilePage.COLUMNS, look.block());
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     String each = " a " + books.volumeUnit() + books.money();
     rows.text("Price paid" + each, look.heading()).text("Price bid" + each, look.heading());
     MONEY.forEach(heading -> rows.text(heading + books.money(), look.heading()));
-    rows.current().setHeightInPoints(Lists.HEADINGS_PT);
+    rows.height(Lists.HEADINGS_PT);
     int first = rows.number() + 1;
     for (CoatingUse use : books.result().uses()) {
       ReconcilePage.names(rows.row(), use, look);

@@ -3,7 +3,6 @@ package org.wetmil.workbook.reconcile;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Rows;
 
 /** What alone would explain the use: a loss, a spread or a film, each with the others as bid. */
@@ -22,7 +21,7 @@ final class ExplainBlock {
 
   void write() {
     rows.row().text("What would explain the use, each alone with the rest as bid", look.block());
-    Pages.underline(rows.current(), ReconcilePage.COLUMNS, look.block());
+    rows.underline(ReconcilePage.COLUMNS, look.block());
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     String spread = " (" + books.symbol(Quantity.SPREAD) + ")";
     String film = " (" + books.symbol(Quantity.FILM) + ")";
@@ -33,7 +32,7 @@ final class ExplainBlock {
         .text("Spread found" + spread, look.heading())
         .text("Dry film of a coat bid" + film, look.heading())
         .text("Dry film that explains" + film, look.heading());
-    rows.current().setHeightInPoints(Lists.HEADINGS_PT);
+    rows.height(Lists.HEADINGS_PT);
     int first = rows.number() + 1;
     for (CoatingUse use : books.result().uses()) {
       ReconcilePage.names(rows.row(), use, look);

@@ -62,6 +62,6 @@ final class FindingsList {
             Heights.lines(finding.message(), WIDTHS[4]),
             Math.max(
                 Heights.lines(check.why(), WIDTHS[5]), Heights.lines(check.advice(), WIDTHS[6])));
-    rows.current().setHeightInPoints((float) Heights.points(lines));
+    rows.height(Heights.points(lines));
   }
 }

@@ -7,7 +7,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.workbook.fill.Heights;
 import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Rows;
 
 /** What was flagged, what each flag could mean and what to look at first; in words. */
@@ -30,7 +29,7 @@ final class FlagBlock {
       return;
     }
     rows.row().text("What was flagged", look.block());
-    Pages.underline(rows.current(), ReconcilePage.COLUMNS, look.block());
+    rows.underline(ReconcilePage.COLUMNS, look.block());
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     spread(List.of("What was found", "What it could mean", "Where to look first"), look.heading());
     for (Flag flag : flags) {
@@ -40,7 +39,7 @@ final class FlagBlock {
       List<String> texts =
           List.of(sentence(flag.type().title()) + at(flag), flag.couldMean(), flag.lookFirst());
       spread(texts, look.text(true));
-      rows.current().setHeightInPoints((float) Heights.points(lines(texts)));
+      rows.height(Heights.points(lines(texts)));
     }
     rows.gap();
   }

@@ -149,7 +149,7 @@ final class ReconcileBasis {
       int row = rows.number() - 1;
       sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
       int lines = Heights.lines(sentence, IntStream.of(WIDTHS).sum());
-      rows.current().setHeightInPoints((float) Heights.points(lines));
+      rows.height(Heights.points(lines));
     }
   }
 
@@ -164,7 +164,7 @@ final class ReconcileBasis {
 
   private void height(String text) {
     int lines = Heights.lines(text, WIDTHS[1]);
-    rows.current().setHeightInPoints((float) Heights.points(lines));
+    rows.height(Heights.points(lines));
   }
 
   private void fact(String label, String value) {
@@ -173,6 +173,6 @@ final class ReconcileBasis {
 
   private void block(String title) {
     rows.row().text(title, look.block());
-    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.underline(WIDTHS.length, look.block());
   }
 }

@@ -71,7 +71,7 @@ final class ReconcilePage {
     cells.headings();
     rows.text("Tolerance (" + books.volumeUnit() + ")", look.heading())
         .text("Flag", look.heading());
-    rows.current().setHeightInPoints(Lists.HEADINGS_PT);
+    rows.height(Lists.HEADINGS_PT);
     int first = rows.number() + 1;
     for (CoatingUse use : uses) {
       String keys = keys(use);
@@ -120,7 +120,7 @@ final class ReconcilePage {
 
   private void block(String title) {
     rows.row().text(title, look.block());
-    Pages.underline(rows.current(), COLUMNS, look.block());
+    rows.underline(COLUMNS, look.block());
   }
 
   /** The criteria that pick the ledger lines of a coating of a job. */

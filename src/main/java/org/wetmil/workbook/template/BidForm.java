@@ -6,7 +6,6 @@ import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.wetmil.catalogue.Tables;
@@ -43,7 +42,7 @@ final class BidForm {
 
   void write() {
     Rows lines = new Rows(sheet);
-    lines.row().current().setHeightInPoints(Headings.HEIGHT);
+    lines.row().height(Headings.HEIGHT);
     Prompts prompts = new Prompts(sheet);
     for (InputColumn column : COLUMNS) {
       String heading = Headings.of(column.heading(), column.quantity(), system);
@@ -53,9 +52,9 @@ final class BidForm {
       sheet.setColumnWidth(at, width(column, heading) * 256);
     }
     for (int i = 0; i < rows; i++) {
-      XSSFRow row = lines.row().current();
+      lines.row();
       for (InputColumn column : COLUMNS) {
-        row.createCell(column.ordinal()).setCellStyle(look.blank(column == InputColumn.TIP));
+        lines.blank(look.blank(column == InputColumn.TIP));
       }
     }
     table();

@@ -83,7 +83,7 @@ final class HowToSheet {
     rows.gap();
     for (String[] step : STEPS) {
       rows.row().text(step[0], look.strong()).skip(1).text(step[1], look.text(true));
-      rows.current().setHeightInPoints(15 * (1 + step[1].length() / 94));
+      rows.height(15 * (1 + step[1].length() / 94));
     }
     rows.gap();
     rows.row().text("Column of Bid", look.asked()).text("Unit", look.asked());

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Field;
@@ -44,7 +43,7 @@ final class TableSheet {
 
   void write() {
     Rows rows = new Rows(sheet);
-    rows.row().current().setHeightInPoints(Headings.HEIGHT);
+    rows.row().height(Headings.HEIGHT);
     Prompts prompts = new Prompts(sheet);
     for (int i = 0; i < fields.size(); i++) {
       Field field = fields.get(i);
@@ -54,10 +53,8 @@ final class TableSheet {
       sheet.setColumnWidth(i, width(field, heading) * 256);
     }
     for (int i = 0; i < ROWS; i++) {
-      XSSFRow row = rows.row().current();
-      for (int column = 0; column < fields.size(); column++) {
-        row.createCell(column).setCellStyle(look.blank(isCode(fields.get(column))));
-      }
+      rows.row();
+      fields.forEach(field -> rows.blank(look.blank(isCode(field))));
     }
     Examples.note(sheet, table, system);
     sheet.createFreezePane(1, 1);

@@ -1,0 +1,97 @@
+package org.wetmil.workbook.opc;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+
+/**
+ * Writes characters as UTF-8 through one buffer. Of a workbook nearly all are ASCII, which the
+ * JDK's writers take through three buffers and a general encoder.
+ */
+final class Utf8Out {
+  private static final int LONGEST = 4;
+
+  private final OutputStream out;
+  private final byte[] buffer = new byte[1 << 15];
+  private int size;
+  private char high;
+
+  Utf8Out(OutputStream out) {
+    this.out = out;
+  }
+
+  void write(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      write(text.charAt(i));
+    }
+  }
+
+  void write(char c) {
+    if (size > buffer.length - 2 * LONGEST) {
+      pass();
+    }
+    if (c < 0x80 && high == 0) {
+      buffer[size++] = (byte) c;
+    } else {
+      other(c);
+    }
+  }
+
+  /** The two halves of a character can come in two calls. */
+  private void other(char c) {
+    if (high != 0) {
+      char first = high;
+      high = 0;
+      if (Character.isLowSurrogate(c)) {
+        int point = Character.toCodePoint(first, c);
+        put(0xF0 | point >> 18);
+        put(0x80 | point >> 12 & 0x3F);
+        put(0x80 | point >> 6 & 0x3F);
+        put(0x80 | point & 0x3F);
+        return;
+      }
+      put('?');
+    }
+    if (Character.isHighSurrogate(c)) {
+      high = c;
+    } else if (Character.isLowSurrogate(c)) {
+      put('?');
+    } else if (c < 0x80) {
+      put(c);
+    } else if (c < 0x800) {
+      put(0xC0 | c >> 6);
+      put(0x80 | c & 0x3F);
+    } else {
+      put(0xE0 | c >> 12);
+      put(0x80 | c >> 6 & 0x3F);
+      put(0x80 | c & 0x3F);
+    }
+  }
+
+  private void put(int value) {
+    buffer[size++] = (byte) value;
+  }
+
+  private void pass() {
+    try {
+      out.write(buffer, 0, size);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    size = 0;
+  }
+
+  /** Passes everything on. */
+  void flush() {
+    if (high != 0) {
+      high = 0;
+      put('?');
+    }
+    pass();
+    try {
+      out.flush();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
