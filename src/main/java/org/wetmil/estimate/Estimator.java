@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
+import org.wetmil.estimate.likely.Ratios;
+import org.wetmil.estimate.likely.Spreads;
 import org.wetmil.quantity.UnitSystem;
 
 /** Fills bid lines: area, coats, tip, pace, film, paint and hours, in that order. */
@@ -15,6 +17,7 @@ public final class Estimator {
   private final boolean followsPlanned;
   private final List<List<Work>> works;
   private final Openings openings;
+  private final Ratios ratios;
   private final Map<UnitSystem, TableTerms> tables = new EnumMap<>(UnitSystem.class);
   private final Map<FlowKey, GunFlow> flows = new HashMap<>();
 
@@ -38,6 +41,7 @@ public final class Estimator {
                         .map(line -> Work.of(GreatestSizes.held(line, catalogue), catalogue))
                         .toList())
             .toList();
+    this.ratios = new Ratios(Spreads.of(catalogue));
     this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
 
@@ -74,7 +78,7 @@ public final class Estimator {
   private FilledLine fill(Draft draft) {
     Work work = draft.work();
     Area area = draft.area();
-    Figures figures = new Figures(catalogue, work, draft.terms());
+    Figures figures = new Figures(catalogue, work, draft.terms(), ratios);
     if (area == null || work.coating() == null) {
       return new FilledLine(
           work, area, null, null, Double.NaN, null, null, null, figures.incomplete(area));

@@ -1,11 +1,15 @@
 package org.wetmil.estimate;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Texture;
+import org.wetmil.estimate.likely.Ends;
+import org.wetmil.estimate.likely.Ratios;
 import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
 import org.wetmil.quantity.Quantity;
@@ -23,12 +27,14 @@ final class Figures {
   private final Catalogue catalogue;
   private final Work work;
   private final Terms terms;
+  private final Ratios ratios;
   private final Map<FilledColumn, Figure> cells = new EnumMap<>(FilledColumn.class);
 
-  Figures(Catalogue catalogue, Work work, Terms terms) {
+  Figures(Catalogue catalogue, Work work, Terms terms, Ratios ratios) {
     this.catalogue = catalogue;
     this.work = work;
     this.terms = terms;
+    this.ratios = ratios;
   }
 
   /** What a line that cannot be set up still shows. */
@@ -109,6 +115,7 @@ final class Figures {
               cell(FilledColumn.MASK),
               cell(FilledColumn.PREPARE)));
       costs();
+      ranges(ratios.of(work.surface().stick() * hit(stroke, fan).value()));
     }
     counted(area.isKnown());
     return withTyped();
@@ -142,6 +149,43 @@ final class Figures {
           terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
       live(FilledColumn.LABOUR_COST, cell(FilledColumn.LABOUR).times(burdened));
     }
+  }
+
+  /** Both ends of the likely range; the ratios to the stated figures are choices. */
+  private void ranges(Ratios.Of known) {
+    Expr paint = cell(FilledColumn.PAINT);
+    live(FilledColumn.PAINT_LOW, paint.times(Expr.num(known.paint().low())));
+    live(FilledColumn.PAINT_HIGH, paint.times(Expr.num(known.paint().high())));
+    Expr labour = cell(FilledColumn.LABOUR);
+    Expr spray = cell(FilledColumn.SPRAY);
+    live(FilledColumn.LABOUR_LOW, moved(labour, spray, known.spray().low()));
+    live(FilledColumn.LABOUR_HIGH, moved(labour, spray, known.spray().high()));
+    List<Expr> cost = new ArrayList<>();
+    List<Expr> moving = new ArrayList<>();
+    if (cells.containsKey(FilledColumn.PAINT_COST)) {
+      cost.add(cell(FilledColumn.PAINT_COST));
+      moving.add(cell(FilledColumn.PAINT_COST));
+    }
+    double sprayed = 0;
+    if (cells.containsKey(FilledColumn.LABOUR_COST)) {
+      Expr burdened =
+          terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
+      cost.add(cell(FilledColumn.LABOUR_COST));
+      moving.add(spray.times(burdened));
+      sprayed = moving.get(moving.size() - 1).value();
+    }
+    Expr both = moving.isEmpty() ? Expr.num(0) : Expr.sum(moving.toArray(Expr[]::new));
+    if (both.value() > 0) {
+      Ends ends = known.amount(sprayed / both.value());
+      Expr whole = Expr.sum(cost.toArray(Expr[]::new));
+      live(FilledColumn.COST_LOW, moved(whole, both, ends.low()));
+      live(FilledColumn.COST_HIGH, moved(whole, both, ends.high()));
+    }
+  }
+
+  /** A figure of which a part is so many times more. */
+  private static Expr moved(Expr whole, Expr part, double ratio) {
+    return whole.plus(part.times(Expr.num(ratio - 1)));
   }
 
   private void choices(CoatPlan coats, Setup recommended, Setup followed) {

@@ -36,6 +36,12 @@ public enum FilledColumn implements Place {
   ROLL("Back-roll time", Quantity.TIME, 2, true, "hours of back-rolling"),
   MASK("Masking", Quantity.TIME, 2, true, "hours of covering and masking, taking down included"),
   PREPARE("Preparation", Quantity.TIME, 2, true, "hours of preparation"),
+  PAINT_LOW("Paint low", Quantity.VOLUME, 2, true, "one line of ten takes less paint"),
+  PAINT_HIGH("Paint high", Quantity.VOLUME, 2, true, "one line of ten takes more paint"),
+  LABOUR_LOW("Labour low", Quantity.TIME, 2, true, "one line of ten takes fewer hours"),
+  LABOUR_HIGH("Labour high", Quantity.TIME, 2, true, "one line of ten takes more hours"),
+  COST_LOW("Cost low", Quantity.NUMBER, 2, true, "one line of ten costs less"),
+  COST_HIGH("Cost high", Quantity.NUMBER, 2, true, "one line of ten costs more"),
   FINDINGS("Findings", Quantity.TEXT, 0, false, "what to look at, one finding a line");
 
   private final String heading;
@@ -93,6 +99,7 @@ public enum FilledColumn implements Place {
       case LABOUR_COST -> catalogue.entry(Setting.LABOUR_RATE).isStated();
       case PAINT_COST ->
           catalogue.rows(Tables.COATINGS).stream().anyMatch(row -> row.get("Price").isStated());
+      case COST_LOW, COST_HIGH -> LABOUR_COST.isShown(catalogue) || PAINT_COST.isShown(catalogue);
       default -> true;
     };
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.wetmil.catalogue.Catalogue;
+import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 
@@ -40,7 +41,18 @@ public final class EstimatorTiming {
       System.out.printf(
           "%,.0f lines/s (%.2f s, %,.0f gal)%n",
           LINES / seconds, seconds, filled.total(FilledColumn.PAINT));
+      job(filled, threads);
     }
+  }
+
+  /** What hours, order, price and likely range of the job add to that. */
+  private static void job(FilledBid filled, ThreadMXBean threads) {
+    long start = threads.getCurrentThreadCpuTime();
+    FilledJob job = FilledJob.of(filled);
+    long jobs = threads.getCurrentThreadCpuTime();
+    System.out.printf(
+        "  hours, order and range of the job: %.2f s (up to %,.0f gal)%n",
+        (jobs - start) / 1e9, job.range().paintGal().high());
   }
 
   private static Bid bid() {

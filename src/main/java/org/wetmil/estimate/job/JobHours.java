@@ -11,6 +11,7 @@ import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Sprayer;
 import org.wetmil.catalogue.Task;
+import org.wetmil.estimate.Bid;
 import org.wetmil.estimate.EntryPlace;
 import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledBid;
@@ -44,31 +45,43 @@ public record JobHours(Map<JobFigure, Figure> figures) {
 
   /** Adds up a filled bid. */
   public static JobHours of(FilledBid filled) {
-    return new Sheet(filled).hours();
+    return new Sheet(filled.bid()).sums(filled).hours();
+  }
+
+  /** The same job with another time of spraying; everything that follows from it follows. */
+  public JobHours withSpray(Bid bid, double hours) {
+    Sheet sheet = new Sheet(bid);
+    sheet.figures.putAll(figures);
+    sheet.number(JobFigure.SPRAY, hours);
+    return sheet.hours();
   }
 
   /** Fills the figures one after the other. */
   private static final class Sheet {
-    private final FilledBid filled;
+    private final Bid bid;
     private final Catalogue catalogue;
-    private final List<FilledLine> lines;
     private final Map<JobFigure, Figure> figures = new EnumMap<>(JobFigure.class);
 
-    Sheet(FilledBid filled) {
-      this.filled = filled;
-      this.catalogue = filled.bid().catalogue();
-      this.lines = filled.lines().filter(FilledLine::isCounted).toList();
+    Sheet(Bid bid) {
+      this.bid = bid;
+      this.catalogue = bid.catalogue();
     }
 
-    JobHours hours() {
-      sum(JobFigure.SPRAY, FilledColumn.SPRAY);
-      sum(JobFigure.ROLL, FilledColumn.ROLL);
-      sum(JobFigure.MASK, FilledColumn.MASK);
-      sum(JobFigure.PREPARE, FilledColumn.PREPARE);
-      number(JobFigure.TIP_CHANGES, Math.max(0, tips() - 1));
-      number(JobFigure.COATING_CHANGES, Math.max(0, coatings() - 1));
-      number(JobFigure.GUNS, guns());
+    /** What is added up and counted over the lines. */
+    Sheet sums(FilledBid filled) {
+      List<FilledLine> lines = filled.lines().filter(FilledLine::isCounted).toList();
+      number(JobFigure.SPRAY, filled.total(FilledColumn.SPRAY));
+      number(JobFigure.ROLL, filled.total(FilledColumn.ROLL));
+      number(JobFigure.MASK, filled.total(FilledColumn.MASK));
+      number(JobFigure.PREPARE, filled.total(FilledColumn.PREPARE));
+      number(JobFigure.TIP_CHANGES, Math.max(0, tips(lines) - 1));
+      number(JobFigure.COATING_CHANGES, Math.max(0, coatings(lines) - 1));
+      number(JobFigure.GUNS, guns(lines));
+      return this;
+    }
 
+    /** What follows from those. */
+    JobHours hours() {
       live(JobFigure.CHANGE_TIP, at(JobFigure.TIP_CHANGES).times(rate(Task.CHANGE_TIP)));
       live(
           JobFigure.CHANGE_COATING, at(JobFigure.COATING_CHANGES).times(rate(Task.CHANGE_COATING)));
@@ -97,7 +110,7 @@ public record JobHours(Map<JobFigure, Figure> figures) {
     }
 
     /** Distinct tips at work; lines without one need no change. */
-    private long tips() {
+    private static long tips(List<FilledLine> lines) {
       return lines.stream()
           .map(line -> line.followed().tip())
           .filter(Objects::nonNull)
@@ -105,7 +118,7 @@ public record JobHours(Map<JobFigure, Figure> figures) {
           .count();
     }
 
-    private long coatings() {
+    private static long coatings(List<FilledLine> lines) {
       return lines.stream()
           .map(
               line ->
@@ -116,7 +129,7 @@ public record JobHours(Map<JobFigure, Figure> figures) {
           .count();
     }
 
-    private double guns() {
+    private double guns(List<FilledLine> lines) {
       return lines.stream()
           .map(line -> line.work().sprayer())
           .filter(Objects::nonNull)
@@ -124,10 +137,6 @@ public record JobHours(Map<JobFigure, Figure> figures) {
           .filter(guns -> !Double.isNaN(guns))
           .max()
           .orElse(catalogue.number(Setting.GUNS));
-    }
-
-    private void sum(JobFigure figure, FilledColumn column) {
-      number(figure, filled.total(column));
     }
 
     private void number(JobFigure figure, double value) {
@@ -153,7 +162,7 @@ public record JobHours(Map<JobFigure, Figure> figures) {
     /** A figure as Basis shows it, in the units of the job. */
     private Expr entry(Row row, String heading) {
       Entry entry = row.get(heading);
-      double shown = entry.quantity().shown(entry.number(), filled.bid().system());
+      double shown = entry.quantity().shown(entry.number(), bid.system());
       return Expr.at(new EntryPlace(row.spec().name(), row.name(), heading), shown);
     }
   }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
@@ -48,7 +49,7 @@ public record JobPrice(Optional<Price> price, List<String> missing) {
     if (!missing.isEmpty() || order.items().isEmpty()) {
       return new JobPrice(Optional.empty(), missing);
     }
-    Price price = Price.of(items(catalogue, hours, order), PriceTerms.of(catalogue));
+    Price price = Price.of(items(catalogue, hours, order, item -> 1), PriceTerms.of(catalogue));
     return new JobPrice(Optional.of(price), List.of());
   }
 
@@ -59,7 +60,13 @@ public record JobPrice(Optional<Price> price, List<String> missing) {
         .multiply(BigDecimal.ONE.add(burden));
   }
 
-  private static List<CostItem> items(Catalogue catalogue, JobHours hours, Order order) {
+  /**
+   * What the job costs.
+   *
+   * @param ofOrdered how much is taken of an item against what is ordered of it
+   */
+  static List<CostItem> items(
+      Catalogue catalogue, JobHours hours, Order order, ToDoubleFunction<Order.Item> ofOrdered) {
     List<CostItem> items = new ArrayList<>();
     items.add(
         new CostItem(
@@ -68,6 +75,7 @@ public record JobPrice(Optional<Price> price, List<String> missing) {
             Decimal.typed(hours.number(JobFigure.TOTAL)),
             burdenedRate(catalogue)));
     for (Order.Item item : order.items()) {
+      BigDecimal share = Decimal.typed(ofOrdered.applyAsDouble(item));
       for (Cover.Lot lot : item.cover().lots()) {
         items.add(
             new CostItem(
@@ -77,7 +85,7 @@ public record JobPrice(Optional<Price> price, List<String> missing) {
                         item.title(),
                         lot.container().size().toPlainString(),
                         item.containers().unit().symbol()),
-                BigDecimal.valueOf(lot.count()),
+                BigDecimal.valueOf(lot.count()).multiply(share),
                 lot.container().price()));
       }
     }

@@ -24,6 +24,9 @@ import org.wetmil.trade.Hose;
  * Containers are never shared across colours.
  */
 public record Order(List<Item> items) {
+  /** The word of the setting Order by. */
+  private static final String ENOUGH_IN_NINE_OF_TEN = "90 %";
+
   public Order {
     items = List.copyOf(items);
   }
@@ -32,6 +35,9 @@ public record Order(List<Item> items) {
    * One product in one colour and sheen.
    *
    * @param paintGal paint of its lines in gallons
+   * @param enoughGal what would be enough for them in nine jobs of ten
+   * @param allowanceGal what is ordered beyond the paint of the lines: up to what is enough, or 0
+   *     where the order goes by the likely figure
    * @param hoseGal paint that the hoses keep of it, over all machines that spray it
    * @param cover the containers that cover both
    * @param lines how many lines it is for
@@ -41,13 +47,20 @@ public record Order(List<Item> items) {
       String colour,
       String sheen,
       double paintGal,
+      double enoughGal,
+      double allowanceGal,
       double hoseGal,
       Containers containers,
       Cover cover,
       int lines) {
 
     public double needGal() {
-      return paintGal + hoseGal;
+      return paintGal + allowanceGal + hoseGal;
+    }
+
+    /** What its lines have in common. */
+    List<String> key() {
+      return Order.key(product.name(), colour, sheen);
     }
 
     /** The product with its colour and sheen, for the reader. */
@@ -62,19 +75,32 @@ public record Order(List<Item> items) {
 
   /** The order for a bid, in the order in which its lines name products and colours. */
   public static Order of(FilledBid filled) {
-    Catalogue catalogue = filled.bid().catalogue();
+    Map<List<String>, List<FilledLine>> groups = groups(filled);
+    return of(filled, groups, JobDraws.of(filled.bid(), groups));
+  }
+
+  static Order of(FilledBid filled, Map<List<String>, List<FilledLine>> groups, JobDraws draws) {
+    return new Order(groups.values().stream().map(lines -> item(filled, draws, lines)).toList());
+  }
+
+  /** The lines that count by what is bought for them together. */
+  static Map<List<String>, List<FilledLine>> groups(FilledBid filled) {
     Map<List<String>, List<FilledLine>> groups = new LinkedHashMap<>();
     filled
         .lines()
         .filter(FilledLine::isCounted)
         .forEach(line -> groups.computeIfAbsent(key(line), none -> new ArrayList<>()).add(line));
-    return new Order(
-        groups.values().stream().map(lines -> item(filled, catalogue, lines)).toList());
+    return groups;
   }
 
   /** What the hoses of all colours keep, in gallons: the job's paint beside that of its lines. */
   public double hoseGal() {
     return items.stream().mapToDouble(Item::hoseGal).sum();
+  }
+
+  /** What would be enough of every colour in nine jobs of ten, in gallons. */
+  public double enoughGal() {
+    return items.stream().mapToDouble(item -> item.enoughGal() + item.hoseGal()).sum();
   }
 
   /**
@@ -104,9 +130,13 @@ public record Order(List<Item> items) {
         product.viscosityPaS());
   }
 
-  private static Item item(FilledBid filled, Catalogue catalogue, List<FilledLine> lines) {
+  private static Item item(FilledBid filled, JobDraws draws, List<FilledLine> lines) {
+    Catalogue catalogue = filled.bid().catalogue();
     FilledLine first = lines.get(0);
     double paint = lines.stream().mapToDouble(line -> line.base(FilledColumn.PAINT)).sum();
+    boolean sure = catalogue.text(Setting.ORDER_BY).equals(ENOUGH_IN_NINE_OF_TEN);
+    double enough = draws.paintBand(key(first), paint).high();
+    double allowance = sure ? enough - paint : 0;
     double hose = hoseGal(catalogue, lines);
     Containers containers = Containers.of(catalogue, first.work().coating(), filled.bid().system());
     return new Item(
@@ -114,17 +144,23 @@ public record Order(List<Item> items) {
         first.line().text(InputColumn.COLOUR),
         first.line().text(InputColumn.SHEEN),
         paint,
+        enough,
+        allowance,
         hose,
         containers,
-        containers.cover(paint + hose),
+        containers.cover(paint + allowance + hose),
         lines.size());
   }
 
   /** What lines of one item have in common. */
   public static List<String> key(FilledLine line) {
-    return List.of(
-        Names.key(line.work().coating().name()),
-        Names.key(line.line().text(InputColumn.COLOUR)),
-        Names.key(line.line().text(InputColumn.SHEEN)));
+    return key(
+        line.work().coating().name(),
+        line.line().text(InputColumn.COLOUR),
+        line.line().text(InputColumn.SHEEN));
+  }
+
+  private static List<String> key(String product, String colour, String sheen) {
+    return List.of(Names.key(product), Names.key(colour), Names.key(sheen));
   }
 }

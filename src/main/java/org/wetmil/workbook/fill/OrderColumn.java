@@ -9,6 +9,7 @@ enum OrderColumn {
   SHEEN("Sheen", 10),
   ON_LINES("On lines", 11),
   IN_HOSES("In hoses", 11),
+  ALLOWANCE("Allowance", 11),
   NEED("Need", 11),
   SIZE("Container size", 11),
   UNIT("Unit", 7),
@@ -40,7 +41,7 @@ enum OrderColumn {
   /** Whether it is a volume in the unit of the job. */
   boolean isVolume() {
     return switch (this) {
-      case ON_LINES, IN_HOSES, NEED, VOLUME, LEFT_OVER -> true;
+      case ON_LINES, IN_HOSES, ALLOWANCE, NEED, VOLUME, LEFT_OVER -> true;
       default -> false;
     };
   }

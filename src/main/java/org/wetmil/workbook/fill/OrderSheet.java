@@ -97,9 +97,15 @@ final class OrderSheet {
               shown(item.paintGal()),
               look.number(2));
       case IN_HOSES -> rows.number(shown(item.hoseGal()), look.number(2));
+      case ALLOWANCE ->
+          rows.formula(allowance(item, row), shown(item.allowanceGal()), look.sparse(2));
       case NEED ->
           rows.formula(
-              OrderColumn.ON_LINES.in(row) + "+" + OrderColumn.IN_HOSES.in(row),
+              OrderColumn.ON_LINES.in(row)
+                  + "+"
+                  + OrderColumn.IN_HOSES.in(row)
+                  + "+"
+                  + OrderColumn.ALLOWANCE.in(row),
               shown(item.needGal()),
               look.number(2));
       case LEFT_OVER ->
@@ -110,6 +116,13 @@ final class OrderSheet {
       case LINES -> rows.number(item.lines(), look.number(0));
       default -> throw new IllegalArgumentException(column.name());
     }
+  }
+
+  /** A share of the paint on the lines; none where the order goes by the likely figure. */
+  private static String allowance(Order.Item item, int row) {
+    return item.allowanceGal() == 0
+        ? null
+        : OrderColumn.ON_LINES.in(row) + "*" + Totals.plain(item.allowanceGal() / item.paintGal());
   }
 
   private String leftOver(String key, int row) {

@@ -20,6 +20,7 @@ import org.wetmil.workbook.copy.LeanWorkbook;
 record OwnSheets(
     FilledJob job,
     XSSFSheet summary,
+    XSSFSheet howSure,
     XSSFSheet findings,
     XSSFSheet hours,
     XSSFSheet order,
@@ -34,6 +35,7 @@ record OwnSheets(
     return new OwnSheets(
         job,
         make(workbook, "Summary"),
+        make(workbook, "How sure"),
         make(workbook, "Findings"),
         make(workbook, "Hours"),
         make(workbook, "Order"),
@@ -45,7 +47,7 @@ record OwnSheets(
 
   private static XSSFSheet make(XSSFWorkbook workbook, String name) {
     XSSFSheet sheet = SheetNames.create(workbook, name);
-    Marks.sheet(sheet, name.toLowerCase(Locale.ROOT));
+    Marks.sheet(sheet, name.toLowerCase(Locale.ROOT).replace(' ', '_'));
     return sheet;
   }
 
@@ -72,6 +74,7 @@ record OwnSheets(
   private Map<XSSFSheet, String> wanted() {
     Map<XSSFSheet, String> wanted = new LinkedHashMap<>();
     wanted.put(summary, "Summary");
+    wanted.put(howSure, "How sure");
     wanted.put(findings, "Findings");
     wanted.put(hours, "Hours");
     wanted.put(order, "Order");
@@ -92,9 +95,11 @@ record OwnSheets(
     UnitSystem system = job.filled().bid().system();
     HoursSums sums = new HoursSums(hours.getSheetName());
     Coin coin = new Coin(job.filled(), book, look);
+    HowSurePage sure = new HowSurePage(howSure, look, job, book, coin);
     SummarySheet.Places places =
         new SummarySheet(summary, look, job, sums, book, coin)
-            .write(stamp, worstFirst, findings.getSheetName(), order.getSheetName());
+            .write(stamp, worstFirst, findings.getSheetName(), order.getSheetName(), sure.places());
+    sure.write(places);
     new HoursSheet(hours, look, system).write(workbook, plans, job.hours(), places.hours());
     new OrderSheet(order, look, job.filled(), sums, coin).write(job.order());
     bid.ifPresent(

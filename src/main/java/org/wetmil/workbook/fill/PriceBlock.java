@@ -22,6 +22,7 @@ final class PriceBlock {
   private final BasisBook basis;
   private final Coin coin;
   private int next;
+  private int directRow;
 
   PriceBlock(Canvas page, Look look, FilledBid filled, BasisBook basis, Coin coin) {
     this.page = page;
@@ -31,8 +32,11 @@ final class PriceBlock {
     this.coin = coin;
   }
 
-  /** Rows of the page from 0: the price before tax, the price to be paid, and the row after. */
-  record Written(int beforeTax, int total, int next) {}
+  /**
+   * Rows of the page from 0: the direct cost, the price before tax, the price to be paid, and the
+   * row after.
+   */
+  record Written(int direct, int beforeTax, int total, int next) {}
 
   /**
    * @param hoursAt the cell of the job's hours
@@ -76,6 +80,7 @@ final class PriceBlock {
           price.amount(Kind.TAX));
     }
     String of = Canvas.range(first, next - 1, SummarySheet.VALUE);
+    directRow = next;
     String direct = total("Direct cost", "SUM(" + of + ")", price.direct());
     return asked(price, terms(price, direct, PriceTerms.of(catalogue)), direct);
   }
@@ -140,7 +145,7 @@ final class PriceBlock {
     int total = next - 1;
     ratio("Mark-up on direct cost", beforeTax, direct, direct, price.markUp());
     ratio("Margin of the price", beforeTax, direct, beforeTax, price.margin());
-    return new Written(before, total, next);
+    return new Written(directRow, before, total, next);
   }
 
   private void ratio(String label, String price, String direct, String of, BigDecimal value) {

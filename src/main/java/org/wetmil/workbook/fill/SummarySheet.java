@@ -56,13 +56,24 @@ final class SummarySheet {
   /**
    * Where other sheets find figures.
    *
+   * @param paint the cell of the job's paint
    * @param hours the cells of the job's hours
    * @param price the cell of the price to be paid; null when there is none
    * @param beforeTax the cell of the price before tax; null when there is none
+   * @param direct the cell of the direct cost; null when there is no price
    */
-  record Places(Map<JobFigure, String> hours, String price, String beforeTax) {}
+  record Places(
+      String paint, Map<JobFigure, String> hours, String price, String beforeTax, String direct) {}
 
-  Places write(FillStamp stamp, List<Finding> findings, String findingsSheet, String orderSheet) {
+  /**
+   * @param likely where the page that says how sure the figures are has their ends
+   */
+  Places write(
+      FillStamp stamp,
+      List<Finding> findings,
+      String findingsSheet,
+      String orderSheet,
+      HowSurePage.Places likely) {
     for (int i = 0; i < WIDTHS.length; i++) {
       page.sheet().setColumnWidth(i, WIDTHS[i] * 256);
     }
@@ -72,7 +83,7 @@ final class SummarySheet {
         0,
         "Summary of the bid, filled " + stamp.date() + " from " + stamp.inputName(),
         look.text(false));
-    int top = 6;
+    int top = 7;
 
     int right = paint(top, orderSheet);
     TasksBlock tasks = new TasksBlock(page, look, sums, basis);
@@ -100,6 +111,7 @@ final class SummarySheet {
     left = switching(left + 1);
 
     tiles(tasks, price);
+    likely(likely);
     int next = Math.max(left, right) + 1;
     if (job.filled().total(FilledColumn.LABOUR) > 0) {
       charts(next, places, hours, tasks);
@@ -108,9 +120,31 @@ final class SummarySheet {
     Pages.upright(page.sheet(), WIDTHS.length, next);
     page.sheet().getPrintSetup().setFitHeight((short) 1);
     return new Places(
+        page.from(paintTotalRow, VALUE),
         tasks.places(),
         price == null ? null : page.from(price.total(), VALUE),
-        price == null ? null : page.from(price.beforeTax(), VALUE));
+        price == null ? null : page.from(price.beforeTax(), VALUE),
+        price == null ? null : page.from(price.direct(), VALUE));
+  }
+
+  /** Under the large figures, between what eight jobs of ten like this one come out. */
+  private void likely(HowSurePage.Places likely) {
+    likely(2, likely.paint());
+    likely(LABEL, likely.hours());
+    if (job.price().price().isEmpty()) {
+      likely(COUNT, likely.days());
+    } else if (likely.price() != null) {
+      likely(COUNT, likely.price());
+    }
+  }
+
+  private void likely(int column, HowSurePage.Ends ends) {
+    page.formula(
+        5,
+        column,
+        "\"likely \"&ROUND(%s,0)&\" to \"&ROUND(%s,0)".formatted(ends.lowAt(), ends.highAt()),
+        "likely " + Math.round(ends.low()) + " to " + Math.round(ends.high()),
+        look.text(false));
   }
 
   /** The figures that are asked for first, large. */

@@ -65,6 +65,7 @@ class OwnSheetsTest {
             "Sprayers",
             "Settings",
             "Summary",
+            "How sure",
             "Findings",
             "Hours",
             "Order",
@@ -157,7 +158,8 @@ class OwnSheetsTest {
 
   @Test
   void everySheetHasAPrintAreaAndFitsTheWidth() {
-    for (String name : List.of("Summary", "Findings", "Hours", "Order", "Offer", "Crew", "Basis")) {
+    for (String name :
+        List.of("Summary", "How sure", "Findings", "Hours", "Order", "Offer", "Crew", "Basis")) {
       XSSFSheet sheet = workbook.getSheet(name);
       assertThat(workbook.getPrintArea(workbook.getSheetIndex(sheet))).as(name).isNotNull();
       assertThat(sheet.getFitToPage()).as(name).isTrue();

@@ -1,0 +1,255 @@
+package org.wetmil.estimate.job;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.wetmil.catalogue.Names;
+import org.wetmil.estimate.Bid;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.likely.Band;
+import org.wetmil.estimate.likely.Factor;
+import org.wetmil.estimate.likely.Spreads;
+import org.wetmil.estimate.likely.Strata;
+
+/**
+ * What a job takes in each of many draws. One draw moves paint and hours together: less paint that
+ * stays on slows the gun at the same film. Part of each factor is common to all lines, part is the
+ * line's own; its seed is what the line says, so that a line added leaves the others' draws alone.
+ *
+ * <p>The largest lines are drawn one by one. The others of one kind are drawn as one whose factors
+ * have the mean and the variance of the average over so many lines (an approximation, whose error
+ * is far below the sampling error since those lines are small).
+ */
+public final class JobDraws {
+  /** Draws of a job: the sampling error of its ends is about half a percent. */
+  static final int DRAWS = 4_000;
+
+  /** Lines drawn one by one. */
+  static final int MOST_SINGLE = 200;
+
+  private final Strata strata = new Strata(DRAWS);
+  private final Spreads spreads;
+  private final String job;
+  private final List<Lot> lots;
+  private final double[] sprayHours = new double[DRAWS];
+  private final Map<Object, double[]> paintGal = new LinkedHashMap<>();
+  private final Map<Factor, double[]> common = new HashMap<>();
+  private final Map<Factor, double[]> own = new HashMap<>();
+
+  /** Lines drawn together: one, or the small ones of a kind. */
+  private static final class Lot {
+    private final String id;
+    private final Object group;
+    private final double transfer;
+    private double paint;
+    private double spray;
+    private double weight;
+    private double squares;
+
+    Lot(String id, Object group, double transfer) {
+      this.id = id;
+      this.group = group;
+      this.transfer = transfer;
+    }
+
+    void add(FilledLine line, double weight) {
+      paint += line.base(FilledColumn.PAINT);
+      spray += line.base(FilledColumn.SPRAY);
+      this.weight += weight;
+      squares += weight * weight;
+    }
+
+    /** Of how many lines of one size the average would vary as that of these lines does. */
+    double lines() {
+      return squares > 0 ? weight * weight / squares : 1;
+    }
+  }
+
+  private JobDraws(String job, Spreads spreads, List<Lot> lots) {
+    this.job = job;
+    this.spreads = spreads;
+    this.lots = lots;
+    for (Factor factor : Factor.values()) {
+      double[] values = strata.lognormal(0, spreads.commonSigma(factor));
+      int[] order = strata.order(Strata.seed(job + "\n" + factor));
+      common.put(factor, ordered(values, order));
+      own.put(factor, strata.lognormal(0, spreads.ownSigma(factor)));
+    }
+    lots.forEach(this::draw);
+  }
+
+  /**
+   * Draws for the lines that count.
+   *
+   * @param groups lines by what they are bought together as: the paint of each is kept apart
+   */
+  public static JobDraws of(Bid bid, Map<?, List<FilledLine>> groups) {
+    return of(bid, groups, Spreads.of(bid.catalogue()), MOST_SINGLE);
+  }
+
+  static JobDraws of(Bid bid, Map<?, List<FilledLine>> groups, Spreads spreads, int mostSingle) {
+    return new JobDraws(bid.job(), spreads, lots(groups, mostSingle));
+  }
+
+  /** The same job were one factor alone uncertain. */
+  public JobDraws only(Factor factor) {
+    return new JobDraws(job, spreads.only(factor), lots);
+  }
+
+  private static List<Lot> lots(Map<?, List<FilledLine>> groups, int mostSingle) {
+    ToDoubleFunction<FilledLine> weight = weights(groups);
+    double[] sorted =
+        groups.values().stream().flatMap(List::stream).mapToDouble(weight).sorted().toArray();
+    double least = sorted.length > mostSingle ? sorted[sorted.length - mostSingle] : 0;
+    Map<String, Integer> seen = new HashMap<>();
+    Map<Object, Lot> together = new LinkedHashMap<>();
+    List<Lot> single = new ArrayList<>();
+    groups.forEach(
+        (group, lines) -> {
+          for (FilledLine line : lines) {
+            double size = weight.applyAsDouble(line);
+            double transfer = LineRange.transfer(line);
+            if (size >= least && single.size() < mostSingle) {
+              String id = id(line);
+              int nth = seen.merge(id, 1, Integer::sum);
+              single.add(new Lot(id + "\n" + nth, group, transfer));
+              single.get(single.size() - 1).add(line, size);
+            } else {
+              together
+                  .computeIfAbsent(
+                      List.of(group, transfer), key -> new Lot("small\n" + key, group, transfer))
+                  .add(line, size);
+            }
+          }
+        });
+    single.addAll(together.values());
+    return single;
+  }
+
+  /** How much of the job's paint and spraying a line has. */
+  private static ToDoubleFunction<FilledLine> weights(Map<?, List<FilledLine>> groups) {
+    double paint = sum(groups, FilledColumn.PAINT);
+    double spray = sum(groups, FilledColumn.SPRAY);
+    return line ->
+        share(line.base(FilledColumn.PAINT), paint) + share(line.base(FilledColumn.SPRAY), spray);
+  }
+
+  private static double sum(Map<?, List<FilledLine>> groups, FilledColumn column) {
+    return groups.values().stream()
+        .flatMap(List::stream)
+        .mapToDouble(line -> line.base(column))
+        .sum();
+  }
+
+  private static double share(double part, double whole) {
+    return whole > 0 ? part / whole : 0;
+  }
+
+  /** What the line says of itself; rows move when another is put in. */
+  private static String id(FilledLine line) {
+    StringBuilder id = new StringBuilder();
+    for (InputColumn column :
+        List.of(
+            InputColumn.FLOOR,
+            InputColumn.ROOM,
+            InputColumn.SURFACE,
+            InputColumn.COATING,
+            InputColumn.COLOUR)) {
+      id.append(Names.key(line.line().text(column))).append('\n');
+    }
+    return id.toString();
+  }
+
+  private void draw(Lot lot) {
+    double[] film = drawn(lot, Factor.FILM);
+    double[] stays = drawn(lot, Factor.TRANSFER);
+    double[] kept = drawn(lot, Factor.KEPT);
+    double[] trigger = drawn(lot, Factor.TRIGGER);
+    double[] paint = paintGal.computeIfAbsent(lot.group, group -> new double[DRAWS]);
+    for (int i = 0; i < DRAWS; i++) {
+      double both = film[i] * Math.max(lot.transfer, stays[i]);
+      paint[i] += lot.paint * both * kept[i];
+      sprayHours[i] += lot.spray * both * trigger[i];
+    }
+  }
+
+  /** A factor of the job and one of the line's own, together. */
+  private double[] drawn(Lot lot, Factor factor) {
+    double[] shared = common.get(factor);
+    if (spreads.ownSigma(factor) == 0) {
+      return shared;
+    }
+    double[] values = lot.lines() > 1 ? average(factor, lot.lines()) : own.get(factor);
+    int[] order = strata.order(Strata.seed(job + "\n" + factor + "\n" + lot.id));
+    double[] drawn = new double[DRAWS];
+    for (int i = 0; i < DRAWS; i++) {
+      drawn[i] = shared[i] * values[order[i]];
+    }
+    return drawn;
+  }
+
+  /** The average of a factor over n lines, as a lognormal of the same mean and variance. */
+  private double[] average(Factor factor, double n) {
+    double variance = spreads.ownSigma(factor) * spreads.ownSigma(factor);
+    double sigma2 = Math.log1p(Math.expm1(variance) / n);
+    return strata.lognormal(variance / 2 - sigma2 / 2, Math.sqrt(sigma2));
+  }
+
+  private static double[] ordered(double[] values, int[] order) {
+    double[] ordered = new double[values.length];
+    Arrays.setAll(ordered, i -> values[order[i]]);
+    return ordered;
+  }
+
+  /**
+   * The likely range of the paint of one group.
+   *
+   * @param stated its paint as stated, in gallons
+   */
+  public Band paintBand(Object group, double stated) {
+    return band(paintGal.getOrDefault(group, new double[DRAWS]), stated);
+  }
+
+  /** The range of a figure that was drawn, widened where the stated one would lie outside. */
+  public static Band band(double[] draws, double stated) {
+    return Band.around(
+        Strata.quantile(draws, Spreads.TAIL), stated, Strata.quantile(draws, 1 - Spreads.TAIL));
+  }
+
+  /** The draw at the low end of a figure: one in ten comes out no higher. */
+  public static int lowDraw(double[] figure) {
+    return Strata.drawAt(figure, Spreads.TAIL, -1);
+  }
+
+  /** The draw at the high end of a figure. */
+  public static int highDraw(double[] figure) {
+    return Strata.drawAt(figure, 1 - Spreads.TAIL, 0);
+  }
+
+  /** Person-hours of spraying of all lines that count, draw by draw. */
+  public double[] sprayHours() {
+    return sprayHours.clone();
+  }
+
+  /** Paint of the lines of one group in gallons, draw by draw; zeros for a group without lines. */
+  public double[] paintGal(Object group) {
+    return paintGal.getOrDefault(group, new double[DRAWS]).clone();
+  }
+
+  /** Paint of all lines that count in gallons, draw by draw. */
+  public double[] paintGal() {
+    double[] sum = new double[DRAWS];
+    for (double[] paint : paintGal.values()) {
+      for (int i = 0; i < DRAWS; i++) {
+        sum[i] += paint[i];
+      }
+    }
+    return sum;
+  }
+}

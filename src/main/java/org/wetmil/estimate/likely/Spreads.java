@@ -1,0 +1,71 @@
+package org.wetmil.estimate.likely;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Setting;
+
+/**
+ * How far each factor ranges. A factor is lognormal about 1, so that the stated figure is its
+ * median; a setting says how many times more or less its 10 and 90 % limits are (house).
+ *
+ * @param sigmas standard deviation of each factor's natural log
+ * @param common share of each log variance that all lines of a job have in common, 0..1
+ */
+public record Spreads(Map<Factor, Double> sigmas, double common) {
+  static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+
+  /** Share of jobs below the low end and above the high one. */
+  public static final double TAIL = 0.10;
+
+  /** Standard normal deviate of the high end. */
+  public static final double Z = NORMAL.inverseCumulativeProbability(1 - TAIL);
+
+  public Spreads {
+    sigmas = Map.copyOf(sigmas);
+  }
+
+  /** The ranges that the settings of a bid state. */
+  public static Spreads of(Catalogue catalogue) {
+    Map<Factor, Double> sigmas = new EnumMap<>(Factor.class);
+    for (Factor factor : Factor.values()) {
+      sigmas.put(factor, Math.log(catalogue.number(factor.setting())) / Z);
+    }
+    return new Spreads(sigmas, catalogue.number(Setting.RANGE_IN_COMMON));
+  }
+
+  /** One factor as it is, all others certain. */
+  public Spreads only(Factor factor) {
+    return new Spreads(
+        sigmas.entrySet().stream()
+            .collect(
+                Collectors.toMap(
+                    Map.Entry::getKey, each -> each.getKey() == factor ? each.getValue() : 0.0)),
+        common);
+  }
+
+  public double sigma(Factor factor) {
+    return sigmas.get(factor);
+  }
+
+  /** The part that all lines of the job have in common. */
+  public double commonSigma(Factor factor) {
+    return sigma(factor) * Math.sqrt(common);
+  }
+
+  /** The part of each line's own. */
+  public double ownSigma(Factor factor) {
+    return sigma(factor) * Math.sqrt(1 - common);
+  }
+
+  /** Standard deviation of the log of a product of factors. */
+  public double together(Factor... factors) {
+    double sum = 0;
+    for (Factor factor : factors) {
+      sum += sigma(factor) * sigma(factor);
+    }
+    return Math.sqrt(sum);
+  }
+}
