@@ -1,13 +1,16 @@
 package org.wetmil.checks;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.estimate.EarlierCells;
 import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
+import org.wetmil.formula.Written;
 import org.wetmil.quantity.Quantity;
 
 /** What somebody changed in a filled workbook before it was filled again. */
@@ -20,11 +23,11 @@ final class RefillChecks {
           new Check(
               "overridden-by-hand",
               Severity.WARNING,
-              "A number was typed over a filled formula",
-              "The number follows nothing, and all figures after it rest on it.",
+              "A number or formula of yours stands over a filled formula",
+              "A number follows nothing, and all figures after it rest on it.",
               Kind.HOUSE,
               "the cells of the earlier fill",
-              "Fill with --refresh to have the formula back, or leave the number.",
+              "Fill with --refresh to have the formula back, or leave yours.",
               Rule.ofCells(RefillChecks::overridden)),
           new Check(
               "choice-replaced",
@@ -33,7 +36,7 @@ final class RefillChecks {
               "An input has changed since the last fill, or the cell was typed over.",
               Kind.HOUSE,
               "the cells of the earlier fill",
-              "If it was typed, state it under Tip, Coats or Pressure, where it is kept.",
+              "If it was typed, state it under Tip, Coats, Pressure or Include, where it is kept.",
               Rule.ofLine(RefillChecks::replaced)),
           ReaderChecks.remark(
               "basis-typed-over",
@@ -44,8 +47,9 @@ final class RefillChecks {
           ReaderChecks.remark(
               "typed-on-our-sheet",
               Severity.WARNING,
-              "Something was written on a sheet that is made anew",
-              "Sheets that a fill adds are written anew by the next, and only this finding keeps it.",
+              "Something was written where the next fill writes anew",
+              "Sheets that a fill adds, and its column Findings, are written anew by the next; only"
+                  + " this finding keeps it.",
               "Write it under Notes beside your lines, or on a sheet of your own."));
 
   private RefillChecks() {}
@@ -71,16 +75,14 @@ final class RefillChecks {
     if (Double.isNaN(typed)) {
       return Optional.empty();
     }
+    Written own = earlier.written().get(column);
     if (figure instanceof Figure.Typed kept) {
       String said = said(line, column, kept.number());
       double formula = kept.formula().value();
       String limit = Double.isFinite(formula) ? said(line, column, formula) : "";
       String instead = limit.isEmpty() ? "nothing can be computed" : "the formula gives " + limit;
       return line.found(
-          null,
-          said,
-          limit,
-          "%s was typed by hand: %s stands, where %s.".formatted(column.heading(), said, instead));
+          null, said, limit, kept(column, own, kept.own().isPresent(), said) + instead + ".");
     }
     double shown = column.quantity().shown(typed, line.system());
     if (isSame(shown, figure.number())) {
@@ -91,15 +93,37 @@ final class RefillChecks {
         null,
         said,
         "",
-        "%s was typed by hand as %s, which the formula replaces."
-            .formatted(column.heading(), said));
+        own == null
+            ? "%s was typed by hand as %s, which the formula replaces."
+                .formatted(column.heading(), said)
+            : "%s held a formula of yours, %s, which came to %s and which ours replaces."
+                .formatted(column.heading(), formula(own), said));
+  }
+
+  private static String kept(FilledColumn column, Written own, boolean again, String said) {
+    if (own == null) {
+      return column.heading() + " was typed by hand: " + said + " stands, where ";
+    }
+    String formula = column.heading() + " holds a formula of yours, " + formula(own);
+    return again
+        ? formula + ": " + said + " stands, where "
+        : formula + ", which points at what is made anew: its value " + said + " stands, where ";
+  }
+
+  private static String formula(Written own) {
+    return Say.quoted("=" + own.text());
   }
 
   private static Optional<Fault> replaced(Line line) {
     EarlierCells earlier = line.filled().line().earlier();
     List<String> before = new ArrayList<>();
     List<String> now = new ArrayList<>();
-    for (FilledColumn column : EarlierCells.CHOICES) {
+    Set<FilledColumn> held = EnumSet.copyOf(EarlierCells.CHOICES);
+    if (earlier.numbers().containsKey(FilledColumn.COATS)) {
+      // 0 is no word of the estimator's where the line lacked something at the last fill
+      held.add(FilledColumn.COUNTED);
+    }
+    for (FilledColumn column : held) {
       Figure figure = line.filled().figures().getOrDefault(column, new Figure.Empty());
       String was = was(line, earlier, column);
       String is = is(line, column, figure);

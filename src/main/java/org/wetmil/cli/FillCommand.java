@@ -51,7 +51,8 @@ final class FillCommand implements Callable<Integer> {
 
   @Option(
       names = "--refresh",
-      description = "In a workbook filled before, put formulas back where numbers were typed.")
+      description =
+          "In a workbook filled before, put our formulas back where yours or numbers stand.")
   private boolean refresh;
 
   @Option(

@@ -4,19 +4,23 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import org.wetmil.formula.Written;
 
 /**
- * What the cells of an earlier fill hold now in the row of a line, as far as they hold no formula:
- * its choices, and whatever was typed over its formulas. A formula of ours that somebody changed is
- * not told from one of ours.
+ * What the cells of an earlier fill hold now in the row of a line, as far as they hold no formula
+ * of ours: its choices, and whatever was put in the place of its formulas.
  *
- * @param numbers in the kept unit of their column
+ * @param numbers in the kept unit of their column; what the formulas of others came to among them
  * @param words texts, those of numbers excepted
+ * @param written formulas of others, where they came to a number
  * @param kept whether a number typed over a formula stays, until a fill with refresh
  */
 public record EarlierCells(
-    Map<FilledColumn, Double> numbers, Map<FilledColumn, String> words, boolean kept) {
-  public static final EarlierCells NONE = new EarlierCells(Map.of(), Map.of(), true);
+    Map<FilledColumn, Double> numbers,
+    Map<FilledColumn, String> words,
+    Map<FilledColumn, Written> written,
+    boolean kept) {
+  public static final EarlierCells NONE = new EarlierCells(Map.of(), Map.of(), Map.of(), true);
 
   /** Columns that hold a number or word that follows nothing. */
   public static final Set<FilledColumn> CHOICES =
@@ -34,6 +38,7 @@ public record EarlierCells(
   public EarlierCells {
     numbers = Map.copyOf(numbers);
     words = Map.copyOf(words);
+    written = Map.copyOf(written);
   }
 
   private static Set<FilledColumn> formulas() {

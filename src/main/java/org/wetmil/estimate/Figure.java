@@ -1,6 +1,8 @@
 package org.wetmil.estimate;
 
+import java.util.Optional;
 import org.wetmil.formula.Expr;
+import org.wetmil.formula.Written;
 
 /** What stands in a filled cell, in the unit of its sheet. */
 public sealed interface Figure {
@@ -19,11 +21,13 @@ public sealed interface Figure {
   }
 
   /**
-   * What the estimator typed over the formula.
+   * What the estimator put in the place of the formula.
    *
    * @param formula what would stand there otherwise
+   * @param own the formula that comes to the number; empty when the number was typed, or stands
+   *     alone since the formula cannot be written again
    */
-  record Typed(double number, Expr formula) implements Figure {}
+  record Typed(double number, Expr formula, Optional<Written> own) implements Figure {}
 
   /** Nothing: an input is missing, and a finding says which. */
   record Empty() implements Figure {}

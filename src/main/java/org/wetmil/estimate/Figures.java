@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
@@ -12,6 +13,7 @@ import org.wetmil.estimate.likely.Ends;
 import org.wetmil.estimate.likely.Ratios;
 import org.wetmil.estimate.price.Containers;
 import org.wetmil.formula.Expr;
+import org.wetmil.formula.Written;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.trade.TipCode;
 
@@ -288,7 +290,8 @@ final class Figures {
     boolean differs =
         !Double.isNaN(typed)
             && !(Math.abs(typed - formula.value()) <= SAME * Math.abs(formula.value()));
-    cells.put(column, differs ? new Figure.Typed(typed, formula) : new Figure.Live(formula));
+    cells.put(
+        column, differs ? new Figure.Typed(typed, formula, own(column)) : new Figure.Live(formula));
   }
 
   /** A number that the estimator typed in, in the unit of the sheet; NaN when none is kept. */
@@ -299,12 +302,28 @@ final class Figures {
         : Double.NaN;
   }
 
+  /** The estimator's own formula, where all that it rests on is still there. */
+  private Optional<Written> own(FilledColumn column) {
+    List<FilledColumn> shown = FilledColumn.shown(catalogue);
+    return Optional.ofNullable(work.line().earlier().written().get(column))
+        .filter(Written::canBeWrittenAgain)
+        .filter(
+            own ->
+                own.places()
+                    .allMatch(
+                        place ->
+                            place instanceof FilledColumn cell
+                                ? shown.contains(cell)
+                                : place instanceof EntryPlace entry
+                                    && entry.row(catalogue).isPresent()));
+  }
+
   /** What was typed into cells that nothing could be computed for stays there too. */
   private Map<FilledColumn, Figure> withTyped() {
     for (FilledColumn column : work.line().earlier().numbers().keySet()) {
       double typed = typed(column);
       if (!cells.containsKey(column) && !Double.isNaN(typed)) {
-        cells.put(column, new Figure.Typed(typed, Expr.num(Double.NaN)));
+        cells.put(column, new Figure.Typed(typed, Expr.num(Double.NaN), own(column)));
       }
     }
     return cells;

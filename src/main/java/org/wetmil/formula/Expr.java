@@ -22,6 +22,14 @@ public sealed interface Expr {
     return Printer.print(this, names);
   }
 
+  /**
+   * A number that is the same within one run for formulas that print alike, whatever the values of
+   * their cells.
+   */
+  default long likeness() {
+    return Likeness.of(this);
+  }
+
   /** A constant written into the formula. */
   record Num(double value) implements Expr {}
 

@@ -65,7 +65,7 @@ final class JobCases {
   /** A line whose cell of an earlier fill holds a number. */
   private static BidLine held(FilledColumn column, double number) {
     Map<FilledColumn, Double> numbers = column == null ? Map.of() : Map.of(column, number);
-    return room(COATING, "latex").with(new EarlierCells(numbers, Map.of(), true));
+    return room(COATING, "latex").with(new EarlierCells(numbers, Map.of(), Map.of(), true));
   }
 
   private static void words(List<Case> cases) {

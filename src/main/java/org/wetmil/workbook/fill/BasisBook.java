@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Entry;
@@ -15,10 +16,12 @@ import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.EntryPlace;
+import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.UnitFactor;
 import org.wetmil.formula.Place;
+import org.wetmil.formula.Written;
 import org.wetmil.quantity.UnitSystem;
 
 /**
@@ -64,6 +67,13 @@ final class BasisBook {
     filled
         .lines()
         .forEach(line -> collect(line, coatings, surfaces, textures, conditions, sprayers));
+    List<Row> named = namedByOwnFormulas(filled);
+    coatings.addAll(of(named, Tables.COATINGS));
+    surfaces.addAll(of(named, Tables.SURFACES));
+    shapes.addAll(of(named, Tables.SHAPES));
+    textures.addAll(of(named, Tables.TEXTURES));
+    conditions.addAll(of(named, Tables.CONDITIONS));
+    sprayers.addAll(of(named, Tables.SPRAYERS));
     coatings.forEach(this::table);
     surfaces.forEach(this::table);
     catalogue.rows(Tables.LOSSES).forEach(this::table);
@@ -117,6 +127,24 @@ final class BasisBook {
     }
   }
 
+  /** Rows that formulas of the estimator in filled cells point at, which no line may use. */
+  private static List<Row> namedByOwnFormulas(FilledBid filled) {
+    Catalogue catalogue = filled.bid().catalogue();
+    return filled
+        .lines()
+        .flatMap(line -> line.figures().values().stream())
+        .filter(Figure.Typed.class::isInstance)
+        .flatMap(figure -> ((Figure.Typed) figure).own().stream())
+        .flatMap(Written::places)
+        .filter(EntryPlace.class::isInstance)
+        .flatMap(place -> ((EntryPlace) place).row(catalogue).stream())
+        .toList();
+  }
+
+  private static List<Row> of(List<Row> rows, Tables which) {
+    return rows.stream().filter(row -> row.spec().name().equals(which.title())).toList();
+  }
+
   UnitSystem system() {
     return system;
   }
@@ -134,6 +162,11 @@ final class BasisBook {
   String reference(Place place) {
     String name = names.get(place);
     return name != null ? name : addresses.get(place);
+  }
+
+  /** The name that formulas use for a figure; empty where they use its address. */
+  Optional<String> name(Place place) {
+    return Optional.ofNullable(names.get(place));
   }
 
   /** What a formula writes for a setting; null where it is not stated. */

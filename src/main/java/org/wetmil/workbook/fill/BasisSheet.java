@@ -10,6 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Origin;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
@@ -21,6 +22,7 @@ import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.earlier.BasisWords;
 import org.wetmil.workbook.read.earlier.EarlierFill;
+import org.wetmil.workbook.read.earlier.FormulaShapes;
 
 /**
  * The page that says what the figures rest on: the job's totals at the top, then every figure of
@@ -180,8 +182,9 @@ final class BasisSheet {
             "A value typed over one in the list below is taken as yours when the workbook is filled"
                 + " again, and marked so under Where from; empty the cell to have the former value"
                 + " back. Where the value follows a cell of yours, change that cell.",
-            "A number typed over a filled formula stays when the workbook is filled again, until it"
-                + " is filled with --refresh; a tip, coats or a pressure typed over is replaced.",
+            "A number or formula of yours in the place of a filled formula stays when the workbook"
+                + " is filled again, until it is filled with --refresh; a tip, coats or a pressure"
+                + " typed over is replaced.",
             "Narrow work (no wider than the setting Narrow work) is one stroke: no overlap, and of"
                 + " a fan wider than the work only the share that meets it counts. At that width"
                 + " the figures make a step.",
@@ -236,6 +239,23 @@ final class BasisSheet {
         name.setRefersToFormula(address);
       }
     }
+    FormulaCodes.of(plans, book).forEach(this::shapes);
+  }
+
+  private void shapes(FilledColumn column, FormulaCodes.Codes codes) {
+    rows.row()
+        .text(FormulaShapes.TABLE, look.text(false))
+        .text(column.heading(), look.text(false))
+        .text(FormulaShapes.FIGURE, look.text(false))
+        .number(codes.count(), look.plain())
+        .text("", look.text(false))
+        .text(Kind.DERIVED.word(), look.text(false))
+        .text("the formulas of this fill", look.text(true))
+        .text("this fill", look.text(false))
+        .text(
+            "how many of its formulas differ in more than their row; the codes tell ours from yours",
+            look.text(true))
+        .text(codes.text(), look.cut());
   }
 
   private void value(BasisBook.Item item) {

@@ -197,8 +197,12 @@ final class HowSurePage {
           .bars(
               new int[] {chart, LABEL, chart + CHART_ROWS, UNIT + 1},
               new String[] {page.from(chart, LABEL), title},
-              new CellRangeAddress(first, first + drivers.size() - 1, LABEL, LABEL),
-              new CellRangeAddress(first, first + drivers.size() - 1, HIGH, HIGH),
+              new SummaryCharts.Shown<>(
+                  new CellRangeAddress(first, first + drivers.size() - 1, LABEL, LABEL),
+                  drivers.stream().map(driver -> driver.factor().title()).toList()),
+              new SummaryCharts.Shown<>(
+                  new CellRangeAddress(first, first + drivers.size() - 1, HIGH, HIGH),
+                  drivers.stream().map(driver -> width(driver.hours())).toList()),
               "Hours from low to high");
     }
     next++;

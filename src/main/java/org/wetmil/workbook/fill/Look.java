@@ -327,6 +327,11 @@ public final class Look {
         });
   }
 
+  /** Text that does not run over into the columns beside it. */
+  XSSFCellStyle cut() {
+    return style("cut", style -> style.setAlignment(HorizontalAlignment.FILL));
+  }
+
   /** A number or word of a column in which both stand. */
   public XSSFCellStyle atLeft() {
     return style(

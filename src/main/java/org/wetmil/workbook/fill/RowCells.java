@@ -113,7 +113,13 @@ final class RowCells implements RowAdditions {
     }
     if (figure instanceof Figure.Typed typed) {
       int bold = styles[column.ordinal()][1];
-      return new AddedCell(at, bold, new CellContent.Num(typed.number()));
+      CellContent.Num number = new CellContent.Num(typed.number());
+      return new AddedCell(
+          at,
+          bold,
+          typed.own().isEmpty()
+              ? number
+              : new CellContent.Formula(typed.own().get().print(names), number));
     }
     if (figure instanceof Figure.Choice choice) {
       return new AddedCell(at, style, new CellContent.Num(choice.number()));

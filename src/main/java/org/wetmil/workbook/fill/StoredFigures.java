@@ -176,7 +176,7 @@ public final class StoredFigures {
     if (cell.isPresent() && cell.get().kind() == CellKind.NUMBER) {
       double value = Double.parseDouble(cell.get().text());
       if (computed instanceof Figure.Typed typed) {
-        return new Figure.Typed(value, typed.formula());
+        return new Figure.Typed(value, typed.formula(), typed.own());
       }
       return computed instanceof Figure.Live live
           ? new Figure.Live(live.formula(), value)

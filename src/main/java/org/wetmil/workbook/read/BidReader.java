@@ -25,6 +25,7 @@ import org.wetmil.workbook.read.earlier.EarlierBasis;
 import org.wetmil.workbook.read.earlier.EarlierColumns;
 import org.wetmil.workbook.read.earlier.EarlierFill;
 import org.wetmil.workbook.read.earlier.EarlierSheets;
+import org.wetmil.workbook.read.earlier.OurFormulas;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.MissingResults;
@@ -57,6 +58,9 @@ public final class BidReader {
   private HeadingWords words;
   private List<EarlierFill> fills = List.of();
   private Set<FilledColumn> notTold = Set.of();
+
+  /** Null where no earlier fill left a Basis, and so no formula of ours can have been replaced. */
+  private OurFormulas formulas;
 
   private BidReader(
       Path file,
@@ -170,6 +174,8 @@ public final class BidReader {
       EarlierBasis basis = new EarlierBasis(grid);
       fills = basis.fills();
       notTold = basis.hasHose() ? Set.of(FilledColumn.FLOW) : Set.of();
+      formulas = new OurFormulas(marks, basis, sheet.name());
+      grids.tellFormulas(formulas::theirsOn);
       Catalogue known = tables.over(UnitSystem.US, new ArrayList<>());
       basis.yours().forEach(yours -> remarks.add(tables.addOnBasis(yours, known)));
     }
@@ -177,9 +183,16 @@ public final class BidReader {
 
   /** Gives the lines what the cells of an earlier fill hold. */
   private BidSheet withEarlier(BidSheet sheet) {
-    return new EarlierColumns(
-            sheet, marks.filled(), grids.values(sheet.name()), notTold, !options.refresh())
-        .attached();
+    EarlierColumns earlier =
+        new EarlierColumns(
+            sheet,
+            marks.filled(),
+            grids.values(sheet.name()),
+            formulas,
+            notTold,
+            !options.refresh());
+    remarks.addAll(earlier.written());
+    return earlier.attached();
   }
 
   /** Reads the sheets of tables and words, and keeps those that may be bids. */

@@ -11,5 +11,18 @@ package org.wetmil.workbook.stream;
  * @param formula without its equals sign, "" for a cell that shares another cell's formula, null
  *     for a cell without a formula
  * @param style index of the cell's format, see {@link NumberFormats}
+ * @param shared what cells that share one formula have in common; null when it is not shared
  */
-public record RawCell(int row, int column, CellKind kind, String text, String formula, int style) {}
+public record RawCell(
+    int row, int column, CellKind kind, String text, String formula, int style, String shared) {
+
+  /** A cell whose formula is its own. */
+  public RawCell(int row, int column, CellKind kind, String text, String formula, int style) {
+    this(row, column, kind, text, formula, style, null);
+  }
+
+  /** The same with a formula of its own. */
+  public RawCell with(String own) {
+    return new RawCell(row, column, kind, text, own, style);
+  }
+}

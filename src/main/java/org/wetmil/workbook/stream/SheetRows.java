@@ -54,17 +54,21 @@ final class SheetRows {
     String value = null;
     String formula = null;
     String inline = null;
+    String shared = null;
     while (XmlIn.nextChild(at)) {
       switch (at.getLocalName()) {
         case "v" -> value = StoredText.of(at);
-        case "f" -> formula = Xstring.decode(StoredText.of(at));
+        case "f" -> {
+          shared = "shared".equals(XmlIn.attribute(at, "t")) ? XmlIn.attribute(at, "si") : null;
+          formula = Xstring.decode(StoredText.of(at));
+        }
         case "is" -> inline = StoredText.ofRuns(at);
         default -> XmlIn.skip(at);
       }
     }
     Stored stored = stored(type == null ? "n" : type, value, inline);
     return new RawCell(
-        cursor.address().row(), column, stored.kind(), stored.text(), formula, style);
+        cursor.address().row(), column, stored.kind(), stored.text(), formula, style, shared);
   }
 
   private record Stored(CellKind kind, String text) {

@@ -109,6 +109,18 @@ class TypedOverTest {
   }
 
   @Test
+  void countTypedToLeaveALineOutIsReportedSinceItIsReplaced() {
+    filled.change(book -> free(book.getSheet("Offer"), "Counted").setCellValue(0));
+    filled.again();
+
+    assertThat(filled.<Double>look(book -> number(book.getSheet("Offer"), "Counted"))).isEqualTo(1);
+    assertThat(filled.found("choice-replaced"))
+        .singleElement()
+        .asString()
+        .contains("The cells held counted 0; this fill gives 1.");
+  }
+
+  @Test
   void textTypedOverAFormulaIsReportedWithItsWords() {
     filled.change(book -> free(book.getSheet("Offer"), "Paint (").setCellValue("ask the painter"));
     filled.again();

@@ -3,6 +3,7 @@ package org.wetmil.workbook.fill;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
@@ -91,5 +92,26 @@ class WrittenOnOurSheetsTest {
         .singleElement()
         .asString()
         .contains("\"call Monday\" was written in a note on E2");
+  }
+
+  @Test
+  void lineAddedInTheFindingsColumnIsReportedWithoutOurs() {
+    String[] address = new String[1];
+    filled.change(
+        book -> {
+          Cell findings = Refilled.under(book.getSheet("Offer"), "Findings", 2);
+          address[0] = findings.getAddress().toString();
+          assertThat(findings.getStringCellValue()).isNotEmpty();
+          String ours = findings.getStringCellValue();
+          findings.setBlank();
+          findings.setCellValue(ours + "\nasked on Monday\nno answer");
+        });
+
+    assertThat(filled.again().found("typed-on-our-sheet"))
+        .containsExactly(
+            "\"asked on Monday no answer\" was written in "
+                + address[0]
+                + " of the column Findings, which is made anew.");
+    assertThat(filled.again().found("typed-on-our-sheet")).isEmpty();
   }
 }

@@ -1,13 +1,18 @@
 package org.wetmil.workbook.read.earlier;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.wetmil.catalogue.Origin;
 import org.wetmil.catalogue.StatedRow.StatedCell;
 import org.wetmil.catalogue.Tables;
+import org.wetmil.estimate.EntryPlace;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.measure.DecimalMark;
 import org.wetmil.measure.NumberText;
 import org.wetmil.measure.Typed;
@@ -93,6 +98,38 @@ public final class EarlierBasis {
       figureRows().forEach(row -> yours(row).ifPresent(yours::add));
     }
     return yours;
+  }
+
+  /** The figure that stands in a cell of the list, as formulas know it. */
+  Optional<EntryPlace> figure(CellAddress at) {
+    return at.row() > headingRow
+            && columns.keySet().containsAll(BasisWords.FIGURES)
+            && columns.get(BasisWords.VALUE) == at.column()
+            && Tables.find(text(at.row(), BasisWords.TABLE)).isPresent()
+        ? Optional.of(
+            new EntryPlace(
+                text(at.row(), BasisWords.TABLE),
+                text(at.row(), BasisWords.ROW),
+                text(at.row(), BasisWords.FIGURE)))
+        : Optional.empty();
+  }
+
+  /** The codes of the formulas that the fill wrote; none when an older program filled. */
+  Map<FilledColumn, Set<String>> formulaCodes() {
+    Map<FilledColumn, Set<String>> codes = new EnumMap<>(FilledColumn.class);
+    if (!columns.keySet().containsAll(BasisWords.FIGURES)) {
+      return codes;
+    }
+    for (int row : figureRows()) {
+      if (text(row, BasisWords.TABLE).equals(FormulaShapes.TABLE)) {
+        String column = text(row, BasisWords.ROW);
+        Set<String> shapes = Set.of(text(row, BasisWords.AS_FILLED).split(" "));
+        Stream.of(FilledColumn.values())
+            .filter(each -> each.heading().equals(column))
+            .forEach(each -> codes.put(each, shapes));
+      }
+    }
+    return codes;
   }
 
   private List<Integer> figureRows() {

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.stream.PackageReader;
@@ -20,6 +22,8 @@ public final class GridReader {
   private final CellText texts;
   private final Map<String, List<CellRange>> ours = new HashMap<>();
   private final Map<String, List<RawCell>> values = new HashMap<>();
+  private Function<String, Function<RawCell, Optional<RawCell>>> theirs =
+      sheet -> cell -> Optional.empty();
 
   public GridReader(PackageReader workbook, OwnMarks marks, MissingResults missing) {
     this.workbook = workbook;
@@ -30,13 +34,23 @@ public final class GridReader {
   }
 
   /**
+   * Says how formulas are told that others put into the cells of an earlier fill.
+   *
+   * @param by gives, for a sheet, what is asked of its formulas from the top down: the cell when it
+   *     is not ours
+   */
+  public void tellFormulas(Function<String, Function<RawCell, Optional<RawCell>>> by) {
+    theirs = by;
+  }
+
+  /**
    * The cells of an earlier fill by sheet, with what was filled down since on sheets read whole.
    */
   public Map<String, List<CellRange>> ours() {
     return ours;
   }
 
-  /** The cells of an earlier fill on a sheet read whole that hold a value and no formula. */
+  /** The cells of an earlier fill on a sheet read whole that hold something but our formulas. */
   public List<RawCell> values(String sheet) {
     return values.getOrDefault(sheet, List.of());
   }
@@ -44,6 +58,7 @@ public final class GridReader {
   /** A whole sheet, with formulas computed that have no stored result. */
   public Grid whole(SheetPart sheet) {
     List<GridRow> rows = rows(sheet, Integer.MAX_VALUE);
+    values.computeIfPresent(sheet.name(), this::computed);
     List<CellRange> merged = workbook.ranges(sheet).merged();
     List<GridRow> computed = missing.computed(sheet.name(), rows, () -> totals(sheet));
     return new Grid(sheet.name(), computed, merged, texts);
@@ -63,6 +78,12 @@ public final class GridReader {
         .toList();
   }
 
+  private List<RawCell> computed(String sheet, List<RawCell> cells) {
+    return cells.isEmpty()
+        ? cells
+        : missing.computed(sheet, List.of(new GridRow(-1, false, cells)), List::of).get(0).cells();
+  }
+
   /** The first rows of a sheet, to see what it may be. */
   public Grid top(SheetPart sheet, int count) {
     return new Grid(sheet.name(), rows(sheet, count), List.of(), texts);
@@ -72,11 +93,12 @@ public final class GridReader {
     List<GridRow> rows = new ArrayList<>();
     OurCells own = new OurCells(marks.columns().getOrDefault(sheet.name(), List.of()));
     List<RawCell> found = new ArrayList<>();
+    Function<RawCell, Optional<RawCell>> formulas = theirs.apply(sheet.name());
     workbook.rows(
         sheet,
         row -> {
           if (row.row() < end) {
-            GridRow kept = kept(row, own, found);
+            GridRow kept = kept(row, own, found, formulas);
             if (!kept.cells().isEmpty()) {
               rows.add(kept);
             }
@@ -90,11 +112,17 @@ public final class GridReader {
     return rows;
   }
 
-  private static GridRow kept(RawRow row, OurCells ours, List<RawCell> values) {
+  private static GridRow kept(
+      RawRow row,
+      OurCells ours,
+      List<RawCell> values,
+      Function<RawCell, Optional<RawCell>> formulas) {
     List<RawCell> cells = new ArrayList<>();
     for (RawCell cell : row.cells()) {
       if (ours.holds(cell)) {
-        if (cell.formula() == null && !isEmpty(cell)) {
+        if (cell.formula() != null) {
+          formulas.apply(cell).ifPresent(values::add);
+        } else if (!isEmpty(cell)) {
           values.add(cell);
         }
       } else if (!isEmpty(cell)) {
