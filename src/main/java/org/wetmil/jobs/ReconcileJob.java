@@ -100,7 +100,7 @@ public final class ReconcileJob {
         filled = stored.bid();
         missing = stored.missing();
       }
-      List<ItemName> items = ItemSheets.of(file);
+      List<ItemName> items = ItemSheets.of(copy);
       BidJob job = BidUses.of(filled, items);
       jobs.add(job);
       String name = file.getFileName().toString();

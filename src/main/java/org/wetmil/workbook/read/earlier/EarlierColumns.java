@@ -35,7 +35,7 @@ public final class EarlierColumns {
   /** A line that a fill writes: it begins with the name of a column, or counts the rest. */
   private static final Pattern FINDING =
       Pattern.compile(
-          "(?:Line|"
+          "Note: |(?:Note on )?(?:Line|"
               + Stream.of(InputColumn.values())
                   .map(column -> Pattern.quote(column.heading()))
                   .collect(Collectors.joining("|"))

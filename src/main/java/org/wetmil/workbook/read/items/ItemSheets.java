@@ -16,6 +16,7 @@ import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.ReadOptions;
+import org.wetmil.workbook.read.ReadableCopy;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
 import org.wetmil.workbook.read.grid.GridRow;
@@ -61,15 +62,15 @@ public final class ItemSheets {
   }
 
   /** The rows of a bid's sheet Items; none when it has no such sheet. */
-  public static List<ItemName> of(Path bid) {
-    try (PackageReader workbook = PackageReader.open(bid)) {
+  public static List<ItemName> of(ReadableCopy bid) {
+    try (PackageReader workbook = bid.open()) {
       List<SheetPart> sheets =
           workbook.sheets().stream().filter(sheet -> Words.key(sheet.name()).equals(NAME)).toList();
       if (sheets.isEmpty()) {
         return List.of();
       }
-      try (MissingResults missing = new MissingResults(bid, ReadOptions.USUAL.mostRowsComputed())) {
-        ItemSheets reader = new ItemSheets(bid, workbook, missing);
+      try (MissingResults missing = results(bid)) {
+        ItemSheets reader = new ItemSheets(bid.file(), workbook, missing);
         return sheets.stream()
             .flatMap(sheet -> reader.items(sheet).stream())
             .flatMap(List::stream)
@@ -84,10 +85,15 @@ public final class ItemSheets {
    * @throws WorkbookException when the file cannot be read, or holds neither
    */
   public static OwnBook own(Path file) {
-    try (PackageReader workbook = PackageReader.open(file);
-        MissingResults missing = new MissingResults(file, ReadOptions.USUAL.mostRowsComputed())) {
+    try (ReadableCopy copy = ReadableCopy.of(file);
+        PackageReader workbook = copy.open();
+        MissingResults missing = results(copy)) {
       return new ItemSheets(file, workbook, missing).own();
     }
+  }
+
+  private static MissingResults results(ReadableCopy copy) {
+    return new MissingResults(copy.content(), ReadOptions.USUAL.mostRowsComputed());
   }
 
   private OwnBook own() {
