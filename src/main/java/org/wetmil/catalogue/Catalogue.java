@@ -17,7 +17,6 @@ public final class Catalogue {
   private static final Catalogue BUILT_IN = loadBuiltIn();
 
   private final Map<Tables, Table> tables;
-  private final Map<String, List<Word>> otherWords;
   private final Row[] settings = new Row[Setting.values().length];
   private final Entry[] values = new Entry[Setting.values().length];
   private final Row[] rates = new Row[Task.values().length];
@@ -33,10 +32,8 @@ public final class Catalogue {
   private final OnHand onHand;
   private final Map<String, BucketTest> tests = new HashMap<>();
 
-  private Catalogue(
-      Map<Tables, Table> tables, Map<String, List<Word>> otherWords, List<TableProblem> problems) {
+  private Catalogue(Map<Tables, Table> tables, List<TableProblem> problems) {
     this.tables = tables;
-    this.otherWords = otherWords;
     for (Setting setting : Setting.values()) {
       Row row = table(Tables.SETTINGS).get(setting.title());
       settings[setting.ordinal()] = row;
@@ -97,7 +94,7 @@ public final class Catalogue {
           Overlay overlay = new Overlay(this, which, fallback, problems);
           merged.put(which, table(which).with(overlay.rows(rows)));
         });
-    return new Catalogue(merged, otherWords, problems);
+    return new Catalogue(merged, problems);
   }
 
   public Table table(Tables which) {
@@ -220,17 +217,10 @@ public final class Catalogue {
   /** Other trade words that mean a row of a table, as {@link Names#key} gives them. */
   public List<String> otherNames(Tables which, String name) {
     String key = Names.key(name);
-    return otherWords.getOrDefault(which.title(), List.of()).stream()
+    return OtherWords.of(which.title()).stream()
         .filter(word -> Names.key(word.means()).equals(key))
-        .map(Word::key)
+        .map(OtherWords.Word::key)
         .toList();
-  }
-
-  Optional<Word> otherWord(Tables which, String name) {
-    String key = Names.key(name);
-    return otherWords.getOrDefault(which.title(), List.of()).stream()
-        .filter(word -> word.key().equals(key))
-        .findFirst();
   }
 
   private static Catalogue loadBuiltIn() {
@@ -238,22 +228,8 @@ public final class Catalogue {
     for (Tables which : Tables.values()) {
       tables.put(which, which.load());
     }
-    Map<String, List<Word>> words = new HashMap<>();
-    BuiltIn.plain("other-words.csv", List.of("Table", "Word", "Means", "Ambiguous"))
-        .forEach(
-            csv ->
-                words
-                    .computeIfAbsent(csv.fields().get(0), table -> new ArrayList<>())
-                    .add(
-                        new Word(
-                            Names.key(csv.fields().get(1)),
-                            csv.fields().get(2),
-                            csv.fields().get(3).equals("yes"))));
-    return new Catalogue(tables, words, new ArrayList<>());
+    return new Catalogue(tables, new ArrayList<>());
   }
-
-  /** Another trade word for a name in a table. */
-  record Word(String key, String means, boolean ambiguous) {}
 
   /** Typed views of one table's rows, made once. */
   private final class Shelf<T> {
@@ -284,16 +260,22 @@ public final class Catalogue {
       if (direct != null) {
         return new Lookup.Found<>(direct, false);
       }
-      Optional<Word> word = otherWord(which, name);
+      Optional<OtherWords.Word> word = OtherWords.find(which.title(), name);
       if (word.isPresent() && byKey.get(Names.key(word.get().means())) != null) {
         T meant = byKey.get(Names.key(word.get().means()));
         return new Lookup.Found<>(meant, word.get().ambiguous());
       }
-      Stream<String> names =
-          Stream.concat(
-              rows(which).stream().map(Row::name),
-              otherWords.getOrDefault(which.title(), List.of()).stream().map(Word::key));
-      return new Lookup.Unknown<>(name, Names.nearest(name, names));
+      List<String> near = Names.nearest(name, names(true));
+      return new Lookup.Unknown<>(name, near.isEmpty() ? Names.nearest(name, names(false)) : near);
+    }
+
+    /** English names and words, or those of other languages, which only their speakers misspell. */
+    private Stream<String> names(boolean english) {
+      Stream<String> words =
+          OtherWords.of(which.title()).stream()
+              .filter(word -> word.english() == english)
+              .map(OtherWords.Word::key);
+      return english ? Stream.concat(rows(which).stream().map(Row::name), words) : words;
     }
   }
 }

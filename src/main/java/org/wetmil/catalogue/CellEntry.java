@@ -83,7 +83,7 @@ final class CellEntry {
           case "Narrowest dimension" -> narrowest(cell);
           case "Preparation" -> preparation(cell.raw());
           case "Even orifices" -> orifices(cell.raw());
-          default -> range.word(cell.raw());
+          default -> range.word(cell.raw()).or(() -> range.word(Answers.plain(cell.raw())));
         };
     if (word.isEmpty()) {
       String meant =

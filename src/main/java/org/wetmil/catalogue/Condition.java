@@ -8,8 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The state of a surface before work, and the preparation it asks for. */
-public record Condition(Row row, String name, List<Task> preparation, State state, boolean rough) {
+/**
+ * The state of a surface before work, and the preparation it asks for.
+ *
+ * @param rough whether it suggests a texture
+ * @param oldPaint whether paint from before, or what is left of it, may be on the surface
+ */
+public record Condition(
+    Row row, String name, List<Task> preparation, State state, boolean rough, boolean oldPaint) {
 
   /** What the preparation rules tell apart. */
   public enum State {
@@ -25,13 +31,16 @@ public record Condition(Row row, String name, List<Task> preparation, State stat
       EnumSet.of(Task.DUST, Task.DUST_AND_WIPE, Task.LIGHT_SAND, Task.SCRAPE);
 
   static Condition of(Row row) {
+    State state = State.valueOf(row.text("State").toUpperCase(Locale.ROOT));
+    boolean painted = state == State.PAINTED || state == State.PEELING;
     return new Condition(
         row,
         row.name(),
         tasks(row.text("Preparation"))
             .orElseThrow(() -> new IllegalArgumentException(row.text("Preparation"))),
-        State.valueOf(row.text("State").toUpperCase(Locale.ROOT)),
-        row.isYes("Rough"));
+        state,
+        row.isYes("Rough"),
+        row.get("Old paint").isStated() ? row.isYes("Old paint") : painted);
   }
 
   /** Tasks as written, separated by semicolons; empty when one is not known as preparation. */

@@ -140,8 +140,7 @@ final class Overlay {
         .find(name.raw())
         .or(
             () ->
-                catalogue
-                    .otherWord(which, name.raw())
+                OtherWords.find(which.title(), name.raw())
                     .filter(word -> !word.ambiguous())
                     .flatMap(word -> table.find(word.means())));
   }

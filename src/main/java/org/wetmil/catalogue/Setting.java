@@ -36,6 +36,9 @@ public enum Setting {
   AREA_TOLERANCE("Area tolerance"),
   GREATEST_WALL_HEIGHT("Greatest wall height"),
   GREATEST_TRIM_GIRTH("Greatest trim girth"),
+  GREATEST_HEIGHT("Greatest height taken"),
+  GREATEST_ROOM_SIDE("Greatest room side taken"),
+  GREATEST_LENGTH("Greatest length taken"),
   SPREAD_LOW("Spread low"),
   SPREAD_HIGH("Spread high"),
   FILTER_SHARE("Filter share"),
@@ -80,7 +83,10 @@ public enum Setting {
   CREW_NAME("Crew name"),
   ESTIMATOR("Estimator"),
   ACTUAL_PAINT("Actual paint"),
-  ACTUAL_HOURS("Actual hours");
+  ACTUAL_HOURS("Actual hours"),
+  USE_TOLERANCE("Use tolerance"),
+  USE_TOLERANCE_CONTAINERS("Use tolerance containers"),
+  DUPLICATE_LINES("Duplicate lines");
 
   private final String title;
 

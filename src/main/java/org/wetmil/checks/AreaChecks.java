@@ -7,6 +7,7 @@ import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.OPENINGS;
 import static org.wetmil.estimate.InputColumn.WIDTH;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,24 +15,17 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.MeasuredBy;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.Area;
+import org.wetmil.estimate.BidLine;
+import org.wetmil.estimate.GreatestSizes;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 
 /** Areas and dimensions that cannot be what was meant. */
 final class AreaChecks {
-  /** Heights that walls and gables have, in feet (house). */
-  private static final double LEAST_LIKELY_FT = 5;
-
-  private static final double GREATEST_LIKELY_FT = 40;
-
-  /** Lengths that pieces of a building have, in metres (house). */
-  private static final double LEAST_LIKELY_M = 0.02;
-
-  private static final double GREATEST_LIKELY_M = 60;
-
-  /** Length in metres past which millimetres are suspected (house). */
+  /** Length in metres past which a smaller unit is suspected (house). */
   private static final double LONG_M = 100;
 
   static final List<Check> ALL =
@@ -66,12 +60,22 @@ final class AreaChecks {
           new Check(
               "length-unit",
               Severity.WARNING,
-              "A length looks like millimetres",
-              "A length in the wrong unit makes the area a thousand times too large.",
+              "A length looks like millimetres or centimetres",
+              "A length in the wrong unit makes the area many times too large.",
               Kind.HOUSE,
-              "over 100 m where a thousandth of it would be 0.02 to 60 m",
+              "over 100 m where it would be 0.5 to 60 m in millimetres or centimetres",
               "Type the unit with the number, as in 3810 mm.",
               Rule.ofCells(AreaChecks::lengthUnit)),
+          new Check(
+              "size-beyond",
+              Severity.WARNING,
+              "A size is past what any line has",
+              "Taken as it stands it would swamp the job, so it counts as not stated; a line that"
+                  + " needs it stays out of totals, order and price.",
+              Kind.HOUSE,
+              "settings Greatest height, room side and length taken; the greatest of the others",
+              "Type the size with its unit; if it is true, raise the setting or part the line.",
+              Rule.ofCells(AreaChecks::beyond)),
           new Check(
               "girth-of-trim",
               Severity.WARNING,
@@ -135,26 +139,28 @@ final class AreaChecks {
     if (line.system() != UnitSystem.US || line.surface() == null || !isUpright(line)) {
       return Optional.empty();
     }
-    double asInches = Unit.INCH.to(Unit.FOOT, high);
-    double asMillimetres = Unit.MILLIMETRE.to(Unit.FOOT, high);
-    boolean inches = isLikely(asInches);
-    if (!(high > limit) || !(inches || isLikely(asMillimetres))) {
+    Unit likely = LikelyUnit.of(HEIGHT, line.cell(HEIGHT), line.system()).orElse(null);
+    if (!(high > limit) || likely == null) {
       return Optional.empty();
     }
     String measured = line.say(Quantity.LENGTH, high);
     String most = line.say(Quantity.LENGTH, limit);
-    String number = Say.number(high, 1);
     return line.found(
         HEIGHT,
         measured,
         most,
-        "A height of %s is over %s and looks like %s; if so, type %s %s."
-            .formatted(
-                measured, most, inches ? "inches" : "millimetres", number, inches ? "in" : "mm"));
+        "A height of %s is over %s and looks like %s."
+            .formatted(measured, most, meant(line, HEIGHT, likely)));
   }
 
-  private static boolean isLikely(double heightFt) {
-    return heightFt >= LEAST_LIKELY_FT && heightFt <= GREATEST_LIKELY_FT;
+  /** The unit that was likely meant, and what to type then. */
+  private static String meant(Line line, InputColumn column, Unit likely) {
+    return LikelyUnit.word(likely) + "; if so, type " + typed(line, column, likely);
+  }
+
+  /** The number of the cell with another unit. */
+  private static String typed(Line line, InputColumn column, Unit unit) {
+    return Say.number(LikelyUnit.typed(line.cell(column)), 1) + " " + unit.symbol();
   }
 
   private static boolean isUpright(Line line) {
@@ -166,30 +172,81 @@ final class AreaChecks {
 
   private static Stream<Fault> lengthUnit(Line line) {
     return line.system() == UnitSystem.METRIC
-        ? Stream.of(LENGTH, WIDTH, HEIGHT)
-            .filter(column -> looksLikeMillimetres(metres(line, column)))
-            .map(column -> lengthUnit(line, column))
+        ? Stream.of(LENGTH, WIDTH, HEIGHT).flatMap(column -> lengthUnit(line, column).stream())
         : Stream.empty();
   }
 
-  private static boolean looksLikeMillimetres(double metres) {
-    double asMillimetres = metres / 1000;
-    return metres > LONG_M && asMillimetres >= LEAST_LIKELY_M && asMillimetres <= GREATEST_LIKELY_M;
-  }
-
-  private static double metres(Line line, InputColumn column) {
-    return Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC);
-  }
-
-  private static Fault lengthUnit(Line line, InputColumn column) {
+  private static Optional<Fault> lengthUnit(Line line, InputColumn column) {
+    if (!(Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC) > LONG_M)) {
+      return Optional.empty();
+    }
     String measured = line.say(Quantity.LENGTH, line.number(column));
     String limit = Say.number(LONG_M, 0) + " m";
+    return LikelyUnit.of(column, line.cell(column), line.system())
+        .map(
+            likely ->
+                line.fault(
+                    column,
+                    measured,
+                    limit,
+                    "%s is over %s and looks like %s."
+                        .formatted(measured, limit, meant(line, column, likely))));
+  }
+
+  private static Stream<Fault> beyond(Line line) {
+    return Stream.concat(
+        Arrays.stream(InputColumn.values())
+            .filter(column -> line.cell(column).state() == InputValue.State.BEYOND)
+            .map(column -> beyond(line, column)),
+        tooLarge(line).stream());
+  }
+
+  private static Fault beyond(Line line, InputColumn column) {
+    BidLine bidLine = line.filled().line();
+    double most = GreatestSizes.of(column, bidLine, line.catalogue());
+    Setting setting = GreatestSizes.setting(column, bidLine);
+    Say.Pair said = line.pair(column.quantity(), line.cell(column).high(), most);
+    Optional<Unit> likely =
+        setting == null
+            ? Optional.empty()
+            : LikelyUnit.of(column, line.cell(column), line.system());
+    boolean stops = ReadingChecks.isNeeded(line, column);
+    String raise = setting == null ? "" : "; if it is true, raise the setting " + setting.title();
     return line.fault(
-        column,
-        measured,
-        limit,
-        "%s is over %s and looks like millimetres; if so, type %s mm."
-            .formatted(measured, limit, Say.number(metres(line, column), 1)));
+            column,
+            said.measured(),
+            said.limit(),
+            "%s %s is over the %s that a line is taken with%s, so %s%s."
+                .formatted(
+                    column.heading(),
+                    said.measured(),
+                    said.limit(),
+                    likely.map(unit -> " and looks like " + LikelyUnit.word(unit)).orElse(""),
+                    stops ? "the line stays out of the totals" : "it counts as not stated",
+                    likely.map(unit -> "; type " + typed(line, column, unit)).orElse(raise)))
+        .stopping(stops);
+  }
+
+  /** Sizes that are each possible can still make an area that is not. */
+  private static Optional<Fault> tooLarge(Line line) {
+    Area area = line.filled().area();
+    if (area == null || !area.isTooLarge()) {
+      return Optional.empty();
+    }
+    Unit unit = Quantity.AREA.unit(line.system());
+    Say.Pair said =
+        line.pair(
+            Quantity.AREA,
+            unit.to(Quantity.AREA.base(), area.gross().value()),
+            GreatestSizes.AREA_FT2);
+    return Optional.of(
+        line.fault(
+                null,
+                said.measured(),
+                said.limit(),
+                "The sizes of this line make %s, over the %s that a line is taken with; correct them."
+                    .formatted(said.measured(), said.limit()))
+            .stopping(true));
   }
 
   private static Optional<Fault> girthOfTrim(Line line) {

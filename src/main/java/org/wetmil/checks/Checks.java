@@ -28,7 +28,8 @@ public final class Checks {
               SafetyChecks.ALL,
               RefillChecks.ALL,
               LedgerChecks.ALL,
-              UseChecks.ALL)
+              UseChecks.ALL,
+              BookChecks.ALL)
           .flatMap(List::stream)
           .toList();
 

@@ -6,7 +6,6 @@ import static org.wetmil.estimate.InputColumn.SPECIFIED_FILM;
 import java.util.List;
 import java.util.Optional;
 import org.wetmil.catalogue.Kind;
-import org.wetmil.estimate.CoatPlan;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Quantity;
@@ -49,7 +48,7 @@ final class CoatChecks {
               "A film outside the specification can be refused.",
               Kind.PUBLISHED,
               "coating practice standard of 2012 as quoted by others: 80 to 120 % of a single value",
-              "Change the coats, the coating or the tip.",
+              "Plan the coats named; where none fit, change the coating or the tip.",
               Rule.ofLine(CoatChecks::outside)),
           new Check(
               "dry-film-under",
@@ -60,11 +59,6 @@ final class CoatChecks {
               "coating practice standards as quoted by others: 2004 the value, 2012 80 % of it",
               "Ask whether the value is a least or an average.",
               Rule.ofLine(CoatChecks::under)));
-
-  /** Shares of a single value between which a film is accepted (published, second hand). */
-  private static final double LEAST_OF_VALUE = 0.8;
-
-  private static final double MOST_OF_VALUE = 1.2;
 
   /** What two ways of computing one film may differ by. */
   private static final double ROUNDING = 1e-9;
@@ -91,21 +85,26 @@ final class CoatChecks {
     if (!line.isSetUp() || !line.has(SPECIFIED_FILM)) {
       return Optional.empty();
     }
-    int wanted = CoatPlan.wanted(line.work(), line.catalogue(), line.cell(SPECIFIED_FILM).number());
+    FilmOfCoats film = new FilmOfCoats(line);
+    int wanted = film.wanted();
     int coats = line.filled().coats().coats();
-    return coats >= wanted
-        ? Optional.empty()
-        : line.found(
-            COATS,
-            Integer.toString(coats),
-            Integer.toString(wanted),
-            "%s %s of %s cannot build %s dry without running; plan %s."
-                .formatted(
-                    coats,
-                    coats == 1 ? "coat" : "coats",
-                    line.coating().name(),
-                    line.say(Quantity.FILM, line.cell(SPECIFIED_FILM).number()),
-                    wanted));
+    if (coats >= wanted) {
+      return Optional.empty();
+    }
+    boolean fits = film.accepted().holds(film.dryMil(wanted));
+    return line.found(
+        COATS,
+        Integer.toString(coats),
+        Integer.toString(wanted),
+        "%s %s of %s cannot build %s dry without running; plan %s, which %s%s."
+            .formatted(
+                coats,
+                coats == 1 ? "coat" : "coats",
+                line.coating().name(),
+                line.say(Quantity.FILM, line.number(SPECIFIED_FILM)),
+                wanted,
+                film.builds(wanted),
+                fits ? "" : ", or change the coating, since that is outside the specification"));
   }
 
   private static Optional<Fault> raised(Line line) {
@@ -130,20 +129,12 @@ final class CoatChecks {
     return line.say(Quantity.FILM, line.filled().base(FilledColumn.DRY_FILM));
   }
 
-  /** The accepted film: a range as specified, or 80 to 120 % of a single value. */
-  private record Accepted(double leastMil, double mostMil) {
-    static Accepted of(InputValue specified) {
-      return specified.low() < specified.high()
-          ? new Accepted(specified.low(), specified.high())
-          : new Accepted(LEAST_OF_VALUE * specified.number(), MOST_OF_VALUE * specified.number());
-    }
-  }
-
   private static Optional<Fault> outside(Line line) {
     if (!line.isSetUp() || !line.has(SPECIFIED_FILM)) {
       return Optional.empty();
     }
-    Accepted accepted = Accepted.of(line.cell(SPECIFIED_FILM));
+    FilmOfCoats film = new FilmOfCoats(line);
+    FilmOfCoats.Accepted accepted = film.accepted();
     double dryMil = line.filled().base(FilledColumn.DRY_FILM);
     boolean low = dryMil < accepted.leastMil() * (1 - ROUNDING);
     boolean high = dryMil > accepted.mostMil() * (1 + ROUNDING);
@@ -157,8 +148,8 @@ final class CoatChecks {
         SPECIFIED_FILM,
         said.measured(),
         line.range(Quantity.FILM, accepted.leastMil(), accepted.mostMil()),
-        "The coats build %s dry, %s the %s accepted; change the coats, the coating or the tip."
-            .formatted(said.measured(), low ? "under" : "over", said.limit()));
+        "The coats build %s dry, %s the %s accepted; %s."
+            .formatted(said.measured(), low ? "under" : "over", said.limit(), film.advice()));
   }
 
   private static Optional<Fault> under(Line line) {
@@ -169,7 +160,7 @@ final class CoatChecks {
     double dryMil = line.filled().base(FilledColumn.DRY_FILM);
     if (specified.low() < specified.high()
         || !(dryMil < specified.number() * (1 - ROUNDING))
-        || dryMil < LEAST_OF_VALUE * specified.number() * (1 - ROUNDING)) {
+        || dryMil < FilmOfCoats.LEAST_OF_VALUE * specified.number() * (1 - ROUNDING)) {
       return Optional.empty();
     }
     Say.Pair said = line.pair(Quantity.FILM, dryMil, specified.number());

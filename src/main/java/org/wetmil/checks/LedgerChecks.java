@@ -1,5 +1,6 @@
 package org.wetmil.checks;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -10,6 +11,7 @@ import org.wetmil.ledger.LedgerNote;
 import org.wetmil.ledger.LineProblem;
 import org.wetmil.ledger.TotalsLine;
 import org.wetmil.reconcile.PlacedLine;
+import org.wetmil.reconcile.use.Tally;
 
 /** How ledgers were read. */
 final class LedgerChecks {
@@ -99,13 +101,13 @@ final class LedgerChecks {
               "A quote that is never closed would swallow the rest of the file.",
               "Look at the lines with inch marks.",
               LedgerNote.Type.QUOTES_AS_TEXT),
-          note(
+          books(
               "ledger-currencies",
               Severity.WARNING,
               "Amounts are in more than one currency",
-              "Money of another currency is counted apart and in no variance.",
-              "Reconcile one currency at a time.",
-              LedgerNote.Type.SEVERAL_CURRENCIES),
+              "Money of each is summed by itself; price and cost are in one of them alone.",
+              "Reconcile the ledgers of one currency at a time, or name it where it is missing.",
+              LedgerChecks::currencies),
           books(
               "ledger-total",
               Severity.WARNING,
@@ -115,7 +117,7 @@ final class LedgerChecks {
               books ->
                   books.ledgers().stream()
                       .flatMap(book -> book.counts().totals().stream())
-                      .filter(total -> !total.agrees())
+                      .filter(TotalsLine::isInDoubt)
                       .map(LedgerChecks::total)),
           books(
               "ledger-empty",
@@ -233,13 +235,49 @@ final class LedgerChecks {
 
   private static Fault total(TotalsLine total) {
     String stated = total.stated().toPlainString();
-    String sum = total.sum().toPlainString();
-    return Fault.at(
-        Spot.ofLedger(total.file(), total.line()),
-        stated,
-        sum,
-        "The totals line %s states %s, its lines add up to %s."
-            .formatted(Say.quoted(total.text()), stated, sum));
+    String line = "The totals line %s states %s".formatted(Say.quoted(total.text()), stated);
+    Spot spot = Spot.ofLedger(total.file(), total.line());
+    return total
+        .sum()
+        .map(BigDecimal::toPlainString)
+        .map(sum -> Fault.at(spot, stated, sum, line + ", its lines add up to " + sum + "."))
+        .orElseGet(
+            () ->
+                Fault.at(
+                    spot,
+                    stated,
+                    "",
+                    line
+                        + " and no currency, its lines are in several; it is compared with"
+                        + " nothing."));
+  }
+
+  private static Stream<Fault> currencies(ReconciledBooks books) {
+    Tally read = books.result().read();
+    if (read.amounts().size() < 2) {
+      return Stream.empty();
+    }
+    List<String> sums =
+        read.amounts().entrySet().stream()
+            .map(sum -> sum(sum.getKey(), sum.getValue(), read.linesIn().get(sum.getKey())))
+            .toList();
+    String measured = Say.and(sums);
+    return Stream.of(
+        Fault.ofJob(
+            measured,
+            "",
+            "The ledgers hold %s; each is summed by itself, and prices and cost are of the amounts %s."
+                .formatted(
+                    measured,
+                    books.result().currency().isEmpty()
+                        ? "without a currency alone"
+                        : "in " + books.result().currency() + " alone")));
+  }
+
+  private static String sum(String currency, BigDecimal amount, long lines) {
+    String plain = amount.toPlainString();
+    String named = currency.isEmpty() ? plain + " without a currency" : currency + " " + plain;
+    return named + " (" + lines + (lines == 1 ? " line)" : " lines)");
   }
 
   private static Stream<Fault> unused(Ledger.Book book) {

@@ -58,6 +58,11 @@ record Line(Catalogue catalogue, FilledLine filled) {
     return filled.line().get(column);
   }
 
+  /** Whether the sheet of the line has the column. */
+  boolean hasColumn(InputColumn column) {
+    return filled.line().values().containsKey(column);
+  }
+
   String text(InputColumn column) {
     return filled.line().text(column);
   }
@@ -118,7 +123,12 @@ record Line(Catalogue catalogue, FilledLine filled) {
   /** The end of a sentence that says which tip to take. */
   String instead() {
     return recommended()
-        .map(setup -> "; use " + setup.tip().code() + ".")
+        .map(
+            setup ->
+                "; use %s%s."
+                    .formatted(
+                        setup.tip().code(),
+                        HoseAdvice.keeps(this, setup) ? "" : " once the hose leaves it pressure"))
         .orElse("; take another tip.");
   }
 

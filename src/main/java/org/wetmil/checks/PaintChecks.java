@@ -213,7 +213,8 @@ final class PaintChecks {
         TEXTURE,
         "empty",
         "",
-        "No texture is stated for %s, so it counts as smooth; state the texture.".formatted(of));
+        "No texture is stated for %s, so it counts as smooth; %s."
+            .formatted(of, line.hasColumn(TEXTURE) ? "state the texture" : "add a column Texture"));
   }
 
   private static Optional<Texture> rough(Line line) {

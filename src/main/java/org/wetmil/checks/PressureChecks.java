@@ -51,7 +51,7 @@ final class PressureChecks {
               Kind.PUBLISHED,
               "Hagen-Poiseuille for the loss; the least pressures are starting points",
               "Take a wider or shorter hose, more pressure or a finer tip.",
-              Rule.ofLine(PressureChecks::hoseLoss)),
+              Rule.ofBid(PressureChecks::hoseLoss)),
           new Check(
               "hose-lower-bound",
               Severity.NOTE,
@@ -147,12 +147,15 @@ final class PressureChecks {
                   PRESSURE,
                   said.measured(),
                   said.limit(),
-                  "The %s that %s is rated for leaves %s at the gun and not %s; ask for less there."
+                  "The %s that %s is rated for leaves %s at the gun and not %s; %s."
                       .formatted(
                           line.say(Quantity.PRESSURE, rating),
                           line.sprayer().name(),
                           said.measured(),
-                          said.limit()));
+                          said.limit(),
+                          HoseAdvice.keeps(line, setup)
+                              ? "ask for less there"
+                              : "take a wider or shorter hose or another sprayer"));
             });
   }
 
@@ -173,7 +176,12 @@ final class PressureChecks {
                 line.sprayer() == null ? "" : " or take another sprayer"));
   }
 
-  private static Optional<Fault> hoseLoss(Line line) {
+  private static Stream<Fault> hoseLoss(FilledBid bid) {
+    HoseAdvice advice = new HoseAdvice();
+    return Line.all(bid).flatMap(line -> hoseLoss(line, advice).stream());
+  }
+
+  private static Optional<Fault> hoseLoss(Line line, HoseAdvice advice) {
     if (!line.isSetUp() || sprayedPsi(line) < line.coating().leastPsi()) {
       return Optional.empty();
     }
@@ -181,10 +189,10 @@ final class PressureChecks {
     return line.setups().stream()
         .filter(setup -> setup.gun().gunPsi() < least)
         .findFirst()
-        .map(setup -> hoseLoss(line, setup, least));
+        .map(setup -> hoseLoss(line, setup, least, advice.of(line, setup)));
   }
 
-  private static Fault hoseLoss(Line line, Setup setup, double least) {
+  private static Fault hoseLoss(Line line, Setup setup, double least, String advice) {
     Say.Pair said = line.pair(Quantity.PRESSURE, setup.gun().gunPsi(), least);
     return line.fault(
         SPRAYER,
@@ -197,7 +205,7 @@ final class PressureChecks {
                 setup.tip().code(),
                 said.limit(),
                 line.coating().name(),
-                "take a wider hose, more pressure or a finer tip"));
+                advice));
   }
 
   private static Optional<Fault> lowerBound(Line line) {

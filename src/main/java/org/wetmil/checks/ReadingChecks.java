@@ -96,10 +96,13 @@ final class ReadingChecks {
   }
 
   private static Fault missingName(Line line, InputColumn column) {
+    boolean there = line.hasColumn(column);
     String message =
         column == SURFACE
-            ? "The surface is missing, so the line cannot be measured; name one, such as walls."
-            : "The coating is missing, so the line has no tip, paint or hours; name one.";
+            ? "The surface is missing, so the line cannot be measured; %s, such as walls."
+                .formatted(there ? "name one" : "add a column Surface and name it")
+            : "The coating is missing, so the line has no tip, paint or hours; %s."
+                .formatted(there ? "name one" : "add a column Coating and name it");
     return line.fault(column, "empty", "", message);
   }
 
@@ -113,16 +116,40 @@ final class ReadingChecks {
     if (missing.isEmpty()) {
       return Stream.empty();
     }
-    String names =
-        Say.and(missing.stream().map(column -> column.heading().toLowerCase(Locale.ROOT)).toList());
-    String are = missing.size() > 1 ? " are" : " is";
+    String names = Say.and(missing.stream().map(ReadingChecks::lowerCase).toList());
     return Stream.of(
         line.fault(
             missing.get(0),
             "empty",
             "",
-            "The %s%s missing, so the line has no area; state %s or an area."
-                .formatted(names, are, missing.size() > 1 ? "them" : "it")));
+            "The %s %s missing, so the line has no area; %s."
+                .formatted(names, missing.size() > 1 ? "are" : "is", remedy(line, missing))));
+  }
+
+  /** State what is missing, or an area; where the sheet has no column for it, add one. */
+  private static String remedy(Line line, List<InputColumn> missing) {
+    List<InputColumn> there = missing.stream().filter(line::hasColumn).toList();
+    List<String> absent =
+        missing.stream()
+            .filter(column -> !line.hasColumn(column))
+            .map(InputColumn::heading)
+            .toList();
+    if (absent.isEmpty()) {
+      return "state %s or an area".formatted(missing.size() > 1 ? "them" : "it");
+    }
+    String state =
+        there.isEmpty()
+            ? ""
+            : "state the %s and "
+                .formatted(Say.and(there.stream().map(ReadingChecks::lowerCase).toList()));
+    String add = "add %s %s".formatted(absent.size() > 1 ? "columns" : "a column", Say.and(absent));
+    return state
+        + add
+        + (line.hasColumn(AREA) ? ", or state an area" : ", or one for Area in its place");
+  }
+
+  private static String lowerCase(InputColumn column) {
+    return column.heading().toLowerCase(Locale.ROOT);
   }
 
   /** Whether another check says what is wrong with the cell. */
@@ -138,12 +165,26 @@ final class ReadingChecks {
               InputValue cell = line.cell(column);
               String raw = Say.quoted(cell.raw());
               String expected = cell.expected().isBlank() ? "a plain value" : cell.expected();
+              boolean stops = isNeeded(line, column);
+              String instead = stops ? "" : Instead.of(line, column);
               String message =
                   cell.state() == InputValue.State.DATE
-                      ? "%s is a date; expected %s.".formatted(raw, expected)
-                      : "%s cannot be read; expected %s.".formatted(raw, expected);
-              return line.fault(column, raw, expected, message).stopping(isNeeded(line, column));
+                      ? raw + " is a date" + instead + dateOf(column, expected) + "."
+                      : "%s cannot be read%s; expected %s.".formatted(raw, instead, expected);
+              return line.fault(column, raw, expected, message).stopping(stops);
             });
+  }
+
+  /** What a spreadsheet makes a date of in this column, and how to keep it from that. */
+  private static String dateOf(InputColumn column, String expected) {
+    return switch (column.quantity()) {
+      case LENGTH, GIRTH ->
+          "; a spreadsheet makes one of feet and inches typed 12-6, so format the cell as text and"
+              + " type 12' 6\"";
+      case FILM ->
+          "; a spreadsheet makes one of a range such as 4-6, so format the cell as text and type it";
+      default -> "; expected " + expected;
+    };
   }
 
   private static Stream<Fault> formulaError(Line line) {
@@ -151,13 +192,17 @@ final class ReadingChecks {
         .map(
             column -> {
               String raw = Say.quoted(line.cell(column).raw());
+              boolean stops = isNeeded(line, column);
+              String instead = stops ? "" : Instead.of(line, column);
               return line.fault(
                       column,
                       raw,
                       "",
-                      "The formula gives %s, so nothing is taken from the cell; mend it."
-                          .formatted(raw))
-                  .stopping(isNeeded(line, column));
+                      "The formula gives %s%s; mend it."
+                          .formatted(
+                              raw,
+                              instead.isEmpty() ? ", so nothing is taken from the cell" : instead))
+                  .stopping(stops);
             });
   }
 
@@ -192,7 +237,7 @@ final class ReadingChecks {
   }
 
   /** Whether the line has no figures for want of this cell. */
-  private static boolean isNeeded(Line line, InputColumn column) {
+  static boolean isNeeded(Line line, InputColumn column) {
     FilledLine filled = line.filled();
     Area area = filled.area();
     if (column == COATING || column == SURFACE) {

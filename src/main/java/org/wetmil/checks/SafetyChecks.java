@@ -35,6 +35,9 @@ final class SafetyChecks {
   /** Disturbed area outside up to which work counts as minor (published, 40 CFR 745.83). */
   private static final double LEAD_OUTSIDE_FT2 = 20;
 
+  private static final String OUTSIDE = "outside";
+  private static final int MOST_ROOMS_NAMED = 5;
+
   static final List<Check> ALL =
       List.of(
           new Check(
@@ -59,10 +62,11 @@ final class SafetyChecks {
           new Check(
               "lead-paint",
               Severity.WARNING,
-              "Old paint in a building from before 1978 is disturbed",
+              "Old paint in a building from before 1978 may be disturbed",
               "Paint of that age may hold lead, whose dust harms children most.",
               Kind.PUBLISHED,
-              "40 CFR 745.83: over 6 ft² per room inside or 20 ft² outside is not minor work",
+              "40 CFR 745.83: over 6 ft² per room inside or 20 ft² outside is not minor work; said once for"
+                  + " the rooms and once for outside",
               "Have it tested and ask who is licensed before any sanding or scraping.",
               Rule.ofBid(SafetyChecks::lead)),
           new Check(
@@ -132,50 +136,55 @@ final class SafetyChecks {
     // the limit outside is for the whole job, inside for each room
     Map<Object, List<Line>> places = new LinkedHashMap<>();
     Line.all(bid)
-        .filter(line -> line.filled().isFilled() && disturbsOldPaint(line.work().condition()))
+        .filter(line -> line.filled().isFilled() && mayCarryOldPaint(line.work().condition()))
         .forEach(line -> places.computeIfAbsent(place(line), place -> new ArrayList<>()).add(line));
-    return places.values().stream().flatMap(lines -> lead(lines, year));
+    List<Line> outside = places.remove(OUTSIDE);
+    List<List<Line>> rooms =
+        places.values().stream().filter(lines -> ft2(lines) > LEAD_ROOM_FT2).toList();
+    return Stream.concat(
+        rooms.isEmpty() ? Stream.empty() : Stream.of(leadInside(rooms, year)),
+        outside == null || !(ft2(outside) > LEAD_OUTSIDE_FT2)
+            ? Stream.empty()
+            : Stream.of(leadOutside(outside, year)));
   }
 
-  private static Stream<Fault> lead(List<Line> lines, double year) {
-    Line first = lines.get(0);
-    boolean outside = first.surface().outdoors();
-    double limit = outside ? LEAD_OUTSIDE_FT2 : LEAD_ROOM_FT2;
-    double ft2 =
-        lines.stream().mapToDouble(line -> line.filled().base(FilledColumn.NET_AREA)).sum();
-    if (!(ft2 > limit)) {
-      return Stream.empty();
-    }
-    Say.Pair said = first.pair(Quantity.AREA, ft2, limit);
-    return Stream.of(
-        first.fault(
-            CONDITION,
-            said.measured(),
-            said.limit(),
-            ("Built in %s, and %s of old paint %s may be disturbed, over %s; have it tested for"
-                    + " lead and ask who is licensed.")
-                .formatted(
-                    Say.number(year, 0),
-                    said.measured(),
-                    outside ? "outside" : "in this room",
-                    said.limit())));
+  /** One finding for all rooms that are past the limit of a room. */
+  private static Fault leadInside(List<List<Line>> rooms, double year) {
+    List<Line> first = rooms.get(0);
+    double ft2 = rooms.stream().mapToDouble(SafetyChecks::ft2).sum();
+    Say.Pair said = first.get(0).pair(Quantity.AREA, ft2, LEAD_ROOM_FT2);
+    List<String> names = rooms.stream().map(lines -> lines.get(0).text(ROOM)).toList();
+    boolean few = rooms.size() <= MOST_ROOMS_NAMED && names.stream().noneMatch(String::isEmpty);
+    String where = few ? Say.and(names) : rooms.size() + (rooms.size() == 1 ? " room" : " rooms");
+    return lead(first.get(0), said, year, "in " + where + (rooms.size() == 1 ? "," : ", each"));
   }
 
-  /** Painted and peeling surfaces, and bare ones that are not of new material. */
-  private static boolean disturbsOldPaint(Condition condition) {
-    if (condition == null) {
-      return false;
-    }
-    return switch (condition.state()) {
-      case PAINTED, PEELING -> true;
-      case BARE -> !Names.key(condition.name()).startsWith("new ");
-      case NEW, PRIMED -> false;
-    };
+  private static Fault leadOutside(List<Line> lines, double year) {
+    Say.Pair said = lines.get(0).pair(Quantity.AREA, ft2(lines), LEAD_OUTSIDE_FT2);
+    return lead(lines.get(0), said, year, "outside,");
+  }
+
+  private static Fault lead(Line first, Say.Pair said, double year, String where) {
+    return first.fault(
+        CONDITION,
+        said.measured(),
+        said.limit(),
+        ("Built in %s, and %s that may carry old paint or its remains are worked on %s over %s;"
+                + " have the paint tested for lead and ask who is licensed.")
+            .formatted(Say.number(year, 0), said.measured(), where, said.limit()));
+  }
+
+  private static double ft2(List<Line> lines) {
+    return lines.stream().mapToDouble(line -> line.filled().base(FilledColumn.NET_AREA)).sum();
+  }
+
+  private static boolean mayCarryOldPaint(Condition condition) {
+    return condition != null && condition.oldPaint();
   }
 
   private static Object place(Line line) {
     return line.surface().outdoors()
-        ? "outside"
+        ? OUTSIDE
         : List.of(line.filled().line().sheet(), Names.key(line.text(ROOM)));
   }
 

@@ -3,6 +3,7 @@ package org.wetmil.checks;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,11 +16,13 @@ import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.PlacedLine;
+import org.wetmil.reconcile.Reconciliation;
 import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.flag.Cause;
 import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.reconcile.match.Reason;
 import org.wetmil.reconcile.use.CoatingUse;
+import org.wetmil.reconcile.use.KindSums;
 
 /** What came of comparing ledgers with bids. */
 final class UseChecks {
@@ -100,7 +103,7 @@ final class UseChecks {
           flag(
               "unit-mistake",
               Severity.WARNING,
-              "The price of a gallon is far from the others",
+              "A price by volume is far from the others",
               "Gallons typed as pails, or pails as gallons, make five times as much or as little.",
               Flag.Type.UNIT_MISTAKE),
           flag(
@@ -208,25 +211,32 @@ final class UseChecks {
         title,
         why,
         "Begin with what the finding says to look at first.",
-        books ->
-            books.result().flags().stream()
-                .filter(flag -> flag.type() == type)
-                .map(flag -> flag(flag, books)));
+        books -> {
+          Sums sums = new Sums(books.result());
+          return books.result().flags().stream()
+              .filter(flag -> flag.type() == type)
+              .map(flag -> flag(flag, books, sums));
+        });
   }
 
-  private static Fault flag(Flag flag, ReconciledBooks books) {
-    CoatingUse use =
-        books.result().uses().stream()
-            .filter(each -> each.job().equals(flag.job()))
-            .filter(each -> each.coating().equals(flag.coating()))
-            .findFirst()
-            .orElse(null);
-    String where = flag.coating() + " of " + flag.job();
-    boolean ofLine = !flag.file().isEmpty() || use == null;
-    Say.Pair pair = ofLine ? new Say.Pair(flag.measured(), flag.limit()) : pair(flag, use, books);
+  /** Uses and transfers, looked up once for each flag. */
+  private static final class Sums {
+    private final Map<List<String>, CoatingUse> uses = new HashMap<>();
+    private final Map<String, KindSums> ofCoating = new HashMap<>();
+
+    private Sums(Reconciliation result) {
+      result.uses().forEach(use -> uses.put(List.of(use.job(), use.coating()), use));
+      result.byCoating().forEach(group -> ofCoating.put(group.name(), group.ledger()));
+    }
+  }
+
+  private static Fault flag(Flag flag, ReconciledBooks books, Sums sums) {
+    CoatingUse use = sums.uses.get(List.of(flag.job(), flag.coating()));
+    String where = where(flag);
+    Say.Pair pair = flag.line() == null ? pair(flag, use, books, sums) : pairOfLine(flag, books);
     String limit = pair.limit().isEmpty() ? "" : ", " + pair.limit();
     return new Fault(
-        ofLine ? Spot.ofLedger(flag.file(), flag.line()) : Spot.JOB,
+        flag.line() == null ? Spot.JOB : Spot.ofLedger(flag.line().file(), flag.line().line()),
         flag.job(),
         flag.coating(),
         pair.measured(),
@@ -235,24 +245,39 @@ final class UseChecks {
         false);
   }
 
+  /** A repeated line may be of no coating, and of no job. */
+  private static String where(Flag flag) {
+    String of =
+        Stream.of(flag.coating(), flag.job())
+            .filter(each -> !each.isEmpty())
+            .collect(Collectors.joining(" of "));
+    return of.isEmpty() ? Say.quoted(item(flag.line())) : of;
+  }
+
+  private static Say.Pair pairOfLine(Flag flag, ReconciledBooks books) {
+    LedgerLine line = flag.line();
+    if (flag.type() == Flag.Type.DUPLICATE_LINE) {
+      LedgerLine first = flag.first();
+      return new Say.Pair(line.file() + ":" + line.line(), first.file() + ":" + first.line());
+    }
+    return new Say.Pair(
+        price(line.currency(), flag.pricePerGal(), books),
+        price(line.currency(), flag.usualPricePerGal(), books) + " is usual");
+  }
+
   /** What was found and what it is compared with, each with the words that tell them apart. */
-  private static Say.Pair pair(Flag flag, CoatingUse use, ReconciledBooks books) {
+  private static Say.Pair pair(Flag flag, CoatingUse use, ReconciledBooks books, Sums sums) {
     UnitSystem system = books.system();
     String bid = Say.of(Quantity.VOLUME, use.bid().paintGal(), system) + " bid";
     return switch (flag.type()) {
       case PRICE_OFF ->
           new Say.Pair(
-              price(use.pricePaid(), books) + " paid",
-              price(use.bid().pricePerGal(), books) + " bid");
+              price(books.result().currency(), use.pricePaid().doubleValue(), books) + " paid",
+              price(books.result().currency(), use.bid().pricePerGal().doubleValue(), books)
+                  + " bid");
       case ONE_SIDED_TRANSFER -> {
-        double out = 0;
-        double in = 0;
-        for (CoatingUse each : books.result().uses()) {
-          if (each.coating().equals(use.coating())) {
-            out += each.ledger().gallons(LineKind.TRANSFER_OUT);
-            in += each.ledger().gallons(LineKind.TRANSFER_IN);
-          }
-        }
+        double out = sums.ofCoating.get(use.coating()).gallons(LineKind.TRANSFER_OUT);
+        double in = sums.ofCoating.get(use.coating()).gallons(LineKind.TRANSFER_IN);
         yield new Say.Pair(
             Say.of(Quantity.VOLUME, out, system) + " moved out of all jobs",
             Say.of(Quantity.VOLUME, in, system) + " moved in");
@@ -279,13 +304,13 @@ final class UseChecks {
     return bid.theoreticalGal() * bid.roughness() / (1 - bid.waste());
   }
 
-  private static String price(BigDecimal perGal, ReconciledBooks books) {
+  /** A price of a US gallon as that of the unit shown, as in $34.40 a gal or EUR 9.10 a L. */
+  private static String price(String currency, double perGal, ReconciledBooks books) {
     Unit unit = Quantity.VOLUME.unit(books.system());
-    BigDecimal shown = BigDecimal.valueOf(perGal.doubleValue() * unit.si() / Unit.GALLON.si());
-    return books.result().currency()
-        + shown.setScale(2, RoundingMode.HALF_UP).toPlainString()
-        + " a "
-        + unit.symbol();
+    BigDecimal shown =
+        BigDecimal.valueOf(perGal * unit.si() / Unit.GALLON.si()).setScale(2, RoundingMode.HALF_UP);
+    String money = currency.length() > 1 ? currency + " " : currency;
+    return money + shown.toPlainString() + " a " + unit.symbol();
   }
 
   private static String causes(Flag flag) {

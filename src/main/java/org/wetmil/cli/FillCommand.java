@@ -1,5 +1,6 @@
 package org.wetmil.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,6 +23,8 @@ import picocli.CommandLine.Spec;
     description =
         "Fills bid workbooks with tips, coats, film, paint and labour, beside each input.")
 final class FillCommand implements Callable<Integer> {
+  static final String NUMBER = "--number";
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -40,6 +43,11 @@ final class FillCommand implements Callable<Integer> {
 
   @Option(names = "--force", description = "Write over an older output.")
   private boolean force;
+
+  @Option(
+      names = NUMBER,
+      description = "Where an output is there already, write BID-filled-2.xlsx and so on.")
+  private boolean number;
 
   @Option(
       names = "--refresh",
@@ -90,7 +98,7 @@ final class FillCommand implements Callable<Integer> {
     Outcome outcome = new Outcome(failOn);
     FillJob own = new FillJob(date, ProjectVersion.version(), force, refresh);
     FillJob job = tables == null ? own : own.over(tables);
-    Outputs outputs = new Outputs(out, inputs);
+    Outputs outputs = new Outputs(out, inputs, file -> number && Files.exists(file));
     FillRun.Filler filler =
         (input, output) -> job.fill(input, output, values ? outputs.customer(output) : null);
     if (json == null) {

@@ -42,6 +42,11 @@ final class Printer implements FillListener {
     out.flush();
   }
 
+  void remark(String sentence) {
+    line(out, sentence);
+    out.flush();
+  }
+
   void passedOver(Inputs.PassedOver file) {
     if (!quiet) {
       line(err, file.file() + ": passed over, " + file.why() + ".");
@@ -135,7 +140,7 @@ final class Printer implements FillListener {
     return count(count, severity.name().toLowerCase(Locale.ROOT));
   }
 
-  private static String count(int count, String word) {
+  static String count(int count, String word) {
     return count + " " + word + (count == 1 ? "" : "s");
   }
 }

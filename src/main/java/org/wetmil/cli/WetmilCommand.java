@@ -27,6 +27,7 @@ import picocli.CommandLine.TypeConversionException;
     scope = CommandLine.ScopeType.INHERIT,
     subcommands = {
       FillCommand.class,
+      WatchCommand.class,
       StartCommand.class,
       ReconcileCommand.class,
       AuditCommand.class,
@@ -52,7 +53,8 @@ public final class WetmilCommand implements Runnable {
   public static int execute(String... args) {
     CommandLine commandLine = commandLine().setOut(writer(System.out)).setErr(writer(System.err));
     try {
-      return commandLine.execute(args);
+      String dropped = System.getenv(Dropped.WINDOWS_LINE);
+      return commandLine.execute(Dropped.meant(commandLine, args, dropped));
     } catch (Error fault) {
       Printer.fault(commandLine.getErr(), FAULT, fault, List.of(args).contains(TRACE));
       return ExitCode.FAULT;

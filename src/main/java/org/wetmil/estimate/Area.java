@@ -16,10 +16,10 @@ import org.wetmil.quantity.UnitSystem;
  * The area of a line, as formulas in the units of its sheet.
  *
  * @param gross before openings; null when an input is missing
- * @param deducted what openings take off; null when an input is missing
- * @param added reveals and the like; null when an input is missing
+ * @param deducted what openings take off; null when there is no net area
+ * @param added reveals and the like; null when there is no net area
  * @param net what is painted once, gross - deducted + added and at least 0; null when an input is
- *     missing
+ *     missing or the area is larger than that of any job
  * @param byDimensions gross area from the dimensions alone, in the sheet's unit; NaN when they do
  *     not make one
  * @param missing inputs that would make an area; empty when there is one
@@ -72,6 +72,21 @@ public record Area(
     boolean lumped = line.has(InputColumn.OPENINGS) && rule != MeasuringRule.SOLID;
     Expr gross = stated ? shaped.flat(terms.input(InputColumn.AREA)) : measured;
     List<Openings.Placed> listed = openings.of(line);
+    double ft2 = Quantity.AREA.unit(terms.system()).to(Quantity.AREA.base(), gross.value());
+    if (ft2 > GreatestSizes.AREA_FT2) {
+      return new Area(
+          gross,
+          null,
+          null,
+          null,
+          byDimensions,
+          List.of(),
+          narrowest(work),
+          listed,
+          false,
+          shaped.shape(),
+          null);
+    }
     List<Expr> off = new ArrayList<>();
     if (lumped) {
       off.add(terms.input(InputColumn.OPENINGS));
@@ -103,6 +118,11 @@ public record Area(
 
   public boolean isKnown() {
     return net != null;
+  }
+
+  /** Whether nothing is missing and the area is larger than that of any job. */
+  public boolean isTooLarge() {
+    return net == null && missing.isEmpty();
   }
 
   /** Gross - deducted + added in the sheet's unit, also where that is under 0. */
@@ -138,76 +158,70 @@ public record Area(
         Expr long_ = need.input(InputColumn.LENGTH);
         Expr high = need.input(InputColumn.HEIGHT);
         Expr round =
-            work.line().has(InputColumn.WIDTH)
+            need.isStated(InputColumn.WIDTH)
                 ? Expr.num(2).times(long_.plus(terms.input(InputColumn.WIDTH)))
                 : long_;
-        yield pieces(work, terms, shaped, UnitFactor.scaled(round.times(high), lengths));
+        yield pieces(need, shaped, UnitFactor.scaled(round.times(high), lengths));
       }
       case LENGTH_X_WIDTH ->
           pieces(
-              work,
-              terms,
+              need,
               shaped,
               UnitFactor.scaled(
                   need.input(InputColumn.LENGTH).times(need.input(InputColumn.WIDTH)), lengths));
       case LENGTH_X_HEIGHT ->
           pieces(
-              work,
-              terms,
+              need,
               shaped,
               UnitFactor.scaled(
                   need.input(InputColumn.LENGTH).times(need.input(InputColumn.HEIGHT)), lengths));
       case TRIANGLE -> {
         InputColumn base =
-            work.line().has(InputColumn.WIDTH) ? InputColumn.WIDTH : InputColumn.LENGTH;
+            need.isStated(InputColumn.WIDTH) ? InputColumn.WIDTH : InputColumn.LENGTH;
         Expr box = need.input(base).times(need.input(InputColumn.HEIGHT)).over(Expr.num(2));
-        yield pieces(work, terms, shaped, UnitFactor.scaled(box, lengths));
+        yield pieces(need, shaped, UnitFactor.scaled(box, lengths));
       }
       case LENGTH_X_GIRTH, COUNT_X_LENGTH_X_GIRTH -> {
         boolean unitLength = !Double.isNaN(work.surface().unitLengthFt());
         Expr long_ =
-            unitLength && !work.line().has(InputColumn.LENGTH)
+            unitLength && !need.isStated(InputColumn.LENGTH)
                 ? terms.entry(work.surface().row(), "Unit length")
                 : need.input(InputColumn.LENGTH);
         if (unitLength) {
           need.input(InputColumn.COUNT);
         }
-        yield pieces(
-            work, terms, shaped, UnitFactor.scaled(long_.times(girth(work, need)), girths));
+        yield pieces(need, shaped, UnitFactor.scaled(long_.times(girth(work, need)), girths));
       }
       case COUNT_X_UNIT, COUNT_X_SIZE -> {
         need.input(InputColumn.COUNT);
-        yield pieces(work, terms, shaped, onePiece(work, terms, lengths));
+        yield pieces(need, shaped, onePiece(work, need, lengths));
       }
     };
   }
 
   private static Expr girth(Work work, Need need) {
     boolean inTable = !Double.isNaN(work.surface().girthIn());
-    return inTable && !work.line().has(InputColumn.GIRTH)
+    return inTable && !need.isStated(InputColumn.GIRTH)
         ? need.terms().entry(work.surface().row(), "Girth")
         : need.input(InputColumn.GIRTH);
   }
 
   /** One face of one piece: its stated size where the surface goes by size, else the usual one. */
-  private static Expr onePiece(Work work, Terms terms, double lengths) {
-    boolean sized =
-        work.surface().measuredBy() == MeasuredBy.COUNT_X_SIZE
-            && work.line().has(InputColumn.WIDTH)
-            && work.line().has(InputColumn.HEIGHT);
-    return sized
+  private static Expr onePiece(Work work, Need need, double lengths) {
+    Terms terms = need.terms();
+    boolean bySize = work.surface().measuredBy() == MeasuredBy.COUNT_X_SIZE;
+    boolean wide = bySize && need.isStated(InputColumn.WIDTH);
+    boolean high = bySize && need.isStated(InputColumn.HEIGHT);
+    return wide && high
         ? UnitFactor.scaled(
             terms.input(InputColumn.WIDTH).times(terms.input(InputColumn.HEIGHT)), lengths)
         : terms.entry(work.surface().row(), "Unit area");
   }
 
   /** Count, faces and shape factor, as far as they are stated. */
-  private static Expr pieces(Work work, Terms terms, Shaped shaped, Expr one) {
-    Expr all = one;
-    if (work.line().has(InputColumn.COUNT)) {
-      all = terms.input(InputColumn.COUNT).times(all);
-    }
-    return shaped.all(all);
+  private static Expr pieces(Need need, Shaped shaped, Expr one) {
+    return shaped.all(
+        need.isStated(InputColumn.COUNT) ? need.terms().input(InputColumn.COUNT).times(one) : one);
   }
 
   private static double narrowest(Work work) {
@@ -232,10 +246,27 @@ public record Area(
   private record Need(BidLine line, Terms terms, List<InputColumn> missing) {
     Expr input(InputColumn column) {
       if (!line.has(column)) {
-        missing.add(column);
+        miss(column);
         return Expr.num(1);
       }
       return terms.input(column);
+    }
+
+    /**
+     * Whether an input that may be blank is there. One that cannot be read is not blank: the usual
+     * value in its place would be invented, so that it is missing.
+     */
+    boolean isStated(InputColumn column) {
+      if (line.get(column).isFault()) {
+        miss(column);
+      }
+      return line.has(column);
+    }
+
+    private void miss(InputColumn column) {
+      if (!missing.contains(column)) {
+        missing.add(column);
+      }
     }
   }
 }

@@ -36,6 +36,11 @@ public record BidLine(
     return new BidLine(sheet, row, system, pressureAtGun, values, cells);
   }
 
+  /** The same line with other cells. */
+  BidLine with(Map<InputColumn, InputValue> cells) {
+    return new BidLine(sheet, row, system, pressureAtGun, cells, earlier);
+  }
+
   /** The cell under a column; nothing when the sheet lacks the column. */
   public InputValue get(InputColumn column) {
     return values.getOrDefault(column, InputValue.NOTHING);
@@ -49,8 +54,8 @@ public record BidLine(
 
   /** The number of a cell in the kept unit; NaN when there is none that the column takes. */
   public double number(InputColumn column) {
-    double number = get(column).number();
-    return column.takes(number) ? number : Double.NaN;
+    InputValue value = get(column);
+    return value.hasNumber() && column.takes(value.number()) ? value.number() : Double.NaN;
   }
 
   public boolean has(InputColumn column) {

@@ -32,7 +32,11 @@ public final class Estimator {
     }
     this.works =
         bid.sheets().stream()
-            .map(sheet -> sheet.lines().stream().map(line -> Work.of(line, catalogue)).toList())
+            .map(
+                sheet ->
+                    sheet.lines().stream()
+                        .map(line -> Work.of(GreatestSizes.held(line, catalogue), catalogue))
+                        .toList())
             .toList();
     this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
@@ -45,6 +49,13 @@ public final class Estimator {
       sheets.add(estimator.fill(bid.sheets().get(i), estimator.works.get(i)));
     }
     return new FilledBid(bid, sheets);
+  }
+
+  /** Fills a line by itself. */
+  static FilledLine fill(Catalogue catalogue, BidLine line) {
+    BidSheet sheet = new BidSheet(line.sheet(), line.system(), true, Map.of(), List.of(line));
+    Bid bid = new Bid("", line.system(), catalogue, List.of(sheet), List.of(), List.of());
+    return fill(bid).sheets().get(0).lines().get(0);
   }
 
   private FilledBid.FilledSheet fill(BidSheet sheet, List<Work> lines) {

@@ -2,6 +2,7 @@ package org.wetmil.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.wetmil.catalogue.Answers;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Names;
@@ -49,7 +50,7 @@ final class Hours {
 
   /** What a word under Back-roll means; null when it is not known. */
   static Rolling rolling(String word) {
-    return switch (Names.key(word)) {
+    return switch (Names.key(Answers.plain(word))) {
       case "never", "no", "none", "n" -> Rolling.NEVER;
       case "first coat", "first", "1", "yes", "y" -> Rolling.FIRST_COAT;
       case "all", "all coat", "every coat" -> Rolling.ALL;

@@ -7,7 +7,8 @@ import org.wetmil.quantity.Unit;
  *
  * @param state how reading went
  * @param raw the text as it stands in the cell
- * @param number the number in the kept unit of its column; of a range, its middle; NaN when none
+ * @param number the number in the kept unit of its column; of a range, its middle; NaN when none.
+ *     One that is beyond stays, so that a finding can say it
  * @param low least of a range, else the number
  * @param high greatest of a range, else the number
  * @param cellNumber the true number that the cell holds, in {@code unit}; NaN when a formula must
@@ -31,7 +32,9 @@ public record InputValue(
     READ,
     UNREADABLE,
     FORMULA_ERROR,
-    DATE
+    DATE,
+    /** A number past the greatest that its column is taken with; it counts as not stated. */
+    BEYOND
   }
 
   /** Nothing on a site comes near; it keeps every formula within what a spreadsheet holds. */
@@ -44,7 +47,7 @@ public record InputValue(
       expected = "a number below 1,000,000,000,000";
       isNumber = false;
     }
-    if (!isNumber) {
+    if (!isNumber && state != State.BEYOND) {
       number = Double.NaN;
       low = Double.NaN;
       high = Double.NaN;
@@ -79,16 +82,22 @@ public record InputValue(
         state, raw, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Unit.ONE, expected);
   }
 
+  /** The same number, which is past what its column is taken with. */
+  InputValue beyond() {
+    return new InputValue(State.BEYOND, raw, number, low, high, Double.NaN, unit, "");
+  }
+
   public boolean isBlank() {
     return state == State.BLANK;
   }
 
   public boolean isFault() {
-    return state == State.UNREADABLE || state == State.FORMULA_ERROR || state == State.DATE;
+    return state != State.BLANK && state != State.READ;
   }
 
+  /** Whether the cell was read as a number that counts. */
   public boolean hasNumber() {
-    return !Double.isNaN(number);
+    return state == State.READ && !Double.isNaN(number);
   }
 
   /** Whether a formula may point at the cell. */

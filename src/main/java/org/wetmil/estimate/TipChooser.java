@@ -108,7 +108,7 @@ final class TipChooser {
   /** Plain loops here and in the fans: this runs through all tips for every line. */
   private Candidate best(IntPredicate orifices) {
     List<TipCode> tips = new ArrayList<>();
-    for (TipCode tip : available()) {
+    for (TipCode tip : available(catalogue, work)) {
       if (orifices.test(tip.orificeThou()) && isDriven(tip.orificeThou())) {
         tips.add(tip);
       }
@@ -123,7 +123,8 @@ final class TipChooser {
     return best;
   }
 
-  private List<TipCode> available() {
+  /** Tips on hand that a guard takes, or those in stock where none are listed. */
+  static List<TipCode> available(Catalogue catalogue, Work work) {
     List<TipOnHand> onHand = catalogue.tipsOnHand();
     if (onHand.isEmpty()) {
       return catalogue.stockTips();

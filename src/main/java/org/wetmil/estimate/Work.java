@@ -2,6 +2,8 @@ package org.wetmil.estimate;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
+import org.wetmil.catalogue.Answers;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Condition;
@@ -30,10 +32,15 @@ public record Work(
     Lookup<Shape> shapeFound,
     TipCode.Result tipRead) {
   /** Words under Include that keep a line out of the totals. */
-  static final List<String> LEFT_OUT = List.of("no", "n", "0", "false");
+  static final List<String> LEFT_OUT = words(List.of("no", "n", "0", "false"), "no");
 
   /** Words under Include that say what is done anyway. */
-  private static final List<String> TAKEN_IN = List.of("", "yes", "y", "1", "true", "x");
+  private static final List<String> TAKEN_IN =
+      words(List.of("", "yes", "y", "1", "true", "x"), "yes");
+
+  private static List<String> words(List<String> english, String answer) {
+    return Stream.concat(english.stream(), Answers.wordsFor(answer).stream()).toList();
+  }
 
   static Work of(BidLine line, Catalogue catalogue) {
     InputValue tip = line.get(InputColumn.TIP);

@@ -105,7 +105,7 @@ public final class Inputs {
   }
 
   /** The spreadsheets directly in a folder, by name; hidden ones and lock files left out. */
-  static List<Path> listed(Path folder) {
+  public static List<Path> listed(Path folder) {
     try (Stream<Path> entries = Files.list(folder)) {
       return entries
           .filter(file -> !isHidden(file) && Files.isRegularFile(file))
@@ -119,7 +119,7 @@ public final class Inputs {
   }
 
   /** Whether a file is a workbook by the ending of its name. */
-  static boolean isWorkbook(Path file) {
+  public static boolean isWorkbook(Path file) {
     return TAKEN.contains(ending(file));
   }
 

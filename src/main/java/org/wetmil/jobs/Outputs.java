@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
 import org.wetmil.workbook.opc.WorkbookKind;
@@ -14,6 +15,7 @@ public final class Outputs {
 
   private final Path out;
   private final Inputs inputs;
+  private final Predicate<Path> taken;
   private final Set<String> given = new HashSet<>();
 
   /**
@@ -21,8 +23,16 @@ public final class Outputs {
    * @param inputs the inputs of this run
    */
   public Outputs(Path out, Inputs inputs) {
+    this(out, inputs, file -> false);
+  }
+
+  /**
+   * @param taken the files that are to be left alone, so that the next number is used
+   */
+  public Outputs(Path out, Inputs inputs, Predicate<Path> taken) {
     this.out = out;
     this.inputs = inputs;
+    this.taken = taken;
   }
 
   /** The output for an input: none that this run reads, and none that it has named before. */
@@ -42,7 +52,7 @@ public final class Outputs {
       String output = base + (number == 1 ? "" : "-" + number) + ending;
       path = out == null ? input.resolveSibling(output) : out.resolve(output);
       number++;
-    } while (inputs.contains(path) || !given.add(key(path)));
+    } while (inputs.contains(path) || taken.test(path) || !given.add(key(path)));
     return path;
   }
 
@@ -57,7 +67,7 @@ public final class Outputs {
       String copy = base + "-customer" + (number == 1 ? "" : "-" + number) + ".xlsx";
       path = output.resolveSibling(copy);
       number++;
-    } while (inputs.contains(path) || !given.add(key(path)));
+    } while (inputs.contains(path) || taken.test(path) || !given.add(key(path)));
     return path;
   }
 

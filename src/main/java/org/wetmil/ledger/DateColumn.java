@@ -9,6 +9,9 @@ import java.util.regex.Pattern;
 
 /** Reads the dates of a column by one order of day and month, which the whole column decides. */
 final class DateColumn {
+  static final HouseFigure FIRST_YEAR =
+      new HouseFigure("Year of two digits", "2000", "", "the century that it is of");
+
   private static final Pattern TIME = Pattern.compile("[ T]\\d{1,2}:\\d{2}.*$");
   private static final Pattern YEAR_FIRST =
       Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
@@ -122,7 +125,7 @@ final class DateColumn {
   }
 
   private static Optional<LocalDate> date(String year, String month, String day) {
-    int full = Integer.parseInt(year) + (year.length() == 2 ? 2000 : 0);
+    int full = Integer.parseInt(year) + (year.length() == 2 ? FIRST_YEAR.value().intValue() : 0);
     try {
       return Optional.of(LocalDate.of(full, Integer.parseInt(month), Integer.parseInt(day)));
     } catch (DateTimeException e) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.csv.CSVException;
 
 /**
@@ -11,9 +12,43 @@ import org.apache.commons.csv.CSVException;
  *
  * @param item the item or description as the ledger writes it
  * @param coating the coating; blank or "none" when the item is no coating
+ * @param where where the row stands, to be shown
  */
-public record ItemName(String item, String coating) {
+public record ItemName(String item, String coating, String where) {
   private static final char[] DELIMITERS = {',', ';', '\t'};
+
+  /**
+   * A row of a table as text.
+   *
+   * @param where where it stands, to be shown
+   */
+  public record TextRow(String where, List<String> cells) {
+    public TextRow {
+      cells = List.copyOf(cells);
+    }
+
+    private String cell(int at) {
+      return at < cells.size() ? cells.get(at).strip() : "";
+    }
+  }
+
+  /** The rows under the headings Item and Coating; empty when no row has these headings. */
+  public static Optional<List<ItemName>> under(List<TextRow> rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      List<String> headings = rows.get(i).cells().stream().map(LedgerWords::key).toList();
+      int item = headings.indexOf("item");
+      int coating = headings.indexOf("coating");
+      if (item >= 0 && coating >= 0) {
+        return Optional.of(
+            rows.stream()
+                .skip(i + 1L)
+                .map(row -> new ItemName(row.cell(item), row.cell(coating), row.where()))
+                .filter(name -> !name.item().isEmpty())
+                .toList());
+      }
+    }
+    return Optional.empty();
+  }
 
   /**
    * Reads the table from comma-, semicolon- or tab-separated text with the headings Item and
@@ -24,34 +59,28 @@ public record ItemName(String item, String coating) {
   public static List<ItemName> read(String file, LedgerSource source)
       throws IOException, UnusableLedgerException {
     TextEncoding encoding = TextEncoding.of(source);
-    List<String> firstLine = List.of();
+    String firstLine = "";
     for (char delimiter : DELIMITERS) {
-      List<List<String>> rows = new ArrayList<>();
+      List<TextRow> rows = new ArrayList<>();
       try (Reader reader = encoding.open(source)) {
-        CsvText.forEach(reader, delimiter, true, row -> rows.add(row.fields()));
+        CsvText.forEach(
+            reader,
+            delimiter,
+            true,
+            row -> rows.add(new TextRow(file + ":" + row.line(), row.fields())));
       } catch (CSVException e) {
         throw new UnusableLedgerException(file + ": a quote is opened and never closed");
       }
-      List<String> headings =
-          rows.isEmpty() ? List.of() : rows.get(0).stream().map(LedgerWords::key).toList();
-      int item = headings.indexOf("item");
-      int coating = headings.indexOf("coating");
-      if (item >= 0 && coating >= 0) {
-        return rows.stream()
-            .skip(1)
-            .map(row -> new ItemName(cell(row, item), cell(row, coating)))
-            .filter(name -> !name.item().isEmpty())
-            .toList();
+      Optional<List<ItemName>> found = under(rows);
+      if (found.isPresent()) {
+        return found.get();
       }
-      firstLine = firstLine.isEmpty() && !rows.isEmpty() ? rows.get(0) : firstLine;
+      firstLine =
+          firstLine.isEmpty() && !rows.isEmpty()
+              ? String.join(" | ", rows.get(0).cells())
+              : firstLine;
     }
     throw new UnusableLedgerException(
-        file
-            + " is to have the headings Item and Coating in its first line; it has: "
-            + String.join(" | ", firstLine));
-  }
-
-  private static String cell(List<String> row, int at) {
-    return at < row.size() ? row.get(at).strip() : "";
+        file + " is to have the headings Item and Coating in one line; its first is: " + firstLine);
   }
 }

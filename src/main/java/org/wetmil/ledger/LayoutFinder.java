@@ -8,9 +8,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVException;
 
 /** Finds out how a ledger is written: encoding, delimiter, headings, order of dates, marks. */
@@ -26,7 +26,7 @@ final class LayoutFinder {
   private final List<LedgerNote> notes = new ArrayList<>();
   private final DateColumn dates = new DateColumn();
   private final Map<LedgerColumn, NumberColumn> numbers = new EnumMap<>(LedgerColumn.class);
-  private final TreeSet<String> currencies = new TreeSet<>();
+  private final CurrencyMarks currencies = new CurrencyMarks();
 
   LayoutFinder(String file, LedgerSource source, TextEncoding encoding) {
     this.file = file;
@@ -61,16 +61,6 @@ final class LayoutFinder {
       survey(best, false);
     }
     String headingCurrency = headingCurrency(best);
-    if (!headingCurrency.isEmpty()) {
-      currencies.add(headingCurrency);
-    }
-    if (currencies.size() > 1) {
-      note(LedgerNote.Type.SEVERAL_CURRENCIES, String.join(", ", currencies));
-    }
-    String currency = headingCurrency;
-    if (currency.isEmpty() && currencies.size() == 1) {
-      currency = currencies.first();
-    }
     List<String> unused = new ArrayList<>();
     for (int i = 0; i < best.headings().size(); i++) {
       if (!best.columns().containsValue(i) && !best.headings().get(i).isBlank()) {
@@ -87,7 +77,7 @@ final class LayoutFinder {
         unused,
         order(statedOrder, best),
         marks(best),
-        currency,
+        headingCurrency.isEmpty() ? currencies.ofTheRest() : headingCurrency,
         List.copyOf(notes));
   }
 
@@ -181,33 +171,48 @@ final class LayoutFinder {
           record[0]++;
           if (record[0] > best.record()) {
             best.columns().forEach((column, at) -> see(column, at, row.fields()));
+            currency(best.columns(), row.fields());
           }
         });
   }
 
   private void see(LedgerColumn column, int at, List<String> fields) {
-    String text = at < fields.size() ? fields.get(at).strip() : "";
+    String text = text(at, fields);
     if (text.isEmpty()) {
       return;
     }
     if (column == LedgerColumn.DATE) {
       dates.see(text);
-    } else if (column == LedgerColumn.CURRENCY) {
-      currencies.add(LedgerReader.currency(text));
     } else if (column.isNumber()) {
       numbers.computeIfAbsent(column, c -> new NumberColumn()).see(text);
-      String currency = column.isMoney() ? NumberColumn.currency(text) : "";
-      if (!currency.isEmpty()) {
-        currencies.add(currency);
-      }
     }
+  }
+
+  private void currency(Map<LedgerColumn, Integer> columns, List<String> fields) {
+    String stated = text(columns.get(LedgerColumn.CURRENCY), fields);
+    String amount = text(columns.get(LedgerColumn.AMOUNT), fields);
+    String price = text(columns.get(LedgerColumn.UNIT_PRICE), fields);
+    if (!amount.isEmpty() || !price.isEmpty()) {
+      currencies.see(
+          Stream.of(
+                  CurrencyName.of(stated),
+                  NumberColumn.currency(amount),
+                  NumberColumn.currency(price))
+              .filter(name -> !name.isEmpty())
+              .findFirst()
+              .orElse(""));
+    }
+  }
+
+  private static String text(Integer at, List<String> fields) {
+    return at == null || at >= fields.size() ? "" : fields.get(at).strip();
   }
 
   private static String headingCurrency(Candidate best) {
     for (LedgerColumn column : List.of(LedgerColumn.AMOUNT, LedgerColumn.UNIT_PRICE)) {
       if (best.columns().containsKey(column)) {
         Matcher bracket = BRACKET.matcher(best.headings().get(best.columns().get(column)));
-        String found = bracket.find() ? LedgerReader.currency(bracket.group(1).strip()) : "";
+        String found = bracket.find() ? CurrencyName.of(bracket.group(1).strip()) : "";
         if (NumberColumn.isCurrency(found) || found.equals("$")) {
           return found;
         }

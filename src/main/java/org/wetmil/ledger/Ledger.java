@@ -11,6 +11,10 @@ import java.util.function.Consumer;
  * from the whole file first; its lines are then read as a stream.
  */
 public final class Ledger {
+  /** Judgement that the reading of ledgers rests on. */
+  public static final List<HouseFigure> HOUSE =
+      List.of(LedgerReader.AMOUNT_TOLERANCE, LedgerReader.LEAST_DIFFERENCE, DateColumn.FIRST_YEAR);
+
   private final String file;
   private final LedgerSource source;
   private final TextEncoding encoding;

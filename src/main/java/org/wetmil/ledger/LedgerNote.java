@@ -16,8 +16,6 @@ public record LedgerNote(String file, Type type, String detail) {
     /** Nothing tells whether 1.234 is a thousand or one. */
     MARK_ASSUMED,
     /** A quote is never closed, so quotes are read as inch marks and the like. */
-    QUOTES_AS_TEXT,
-    /** Amounts in more than one currency. */
-    SEVERAL_CURRENCIES
+    QUOTES_AS_TEXT
   }
 }

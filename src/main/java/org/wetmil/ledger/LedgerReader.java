@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,18 +18,23 @@ import java.util.regex.Pattern;
 final class LedgerReader {
   private static final Pattern BRACKET = Pattern.compile("[(\\[]([^)\\]]+)[)\\]]");
 
-  /** Tax, freight and rounding keep an amount from quantity times price by less (house). */
-  private static final BigDecimal AMOUNT_TOLERANCE = new BigDecimal("0.01");
+  static final HouseFigure AMOUNT_TOLERANCE =
+      new HouseFigure(
+          "Amount differs, share",
+          "0.01",
+          "of the amount",
+          "tax, freight and rounding keep an amount from quantity times price by less");
 
-  private static final BigDecimal LEAST_DIFFERENCE = new BigDecimal("0.05");
+  static final HouseFigure LEAST_DIFFERENCE =
+      new HouseFigure(
+          "Amount differs, least", "0.05", "", "the same in money; a note is made past both");
 
   private final String file;
   private final LedgerLayout layout;
   private final Consumer<LedgerLine> sink;
   private final String headingUnit;
   private final List<TotalsLine> totals = new ArrayList<>();
-  private BigDecimal sumOfAll = BigDecimal.ZERO;
-  private BigDecimal sumSinceLast = BigDecimal.ZERO;
+  private final RunningSums sums = new RunningSums();
   private long record;
   private long lines;
   private long titles;
@@ -45,12 +49,6 @@ final class LedgerReader {
 
   LedgerCounts counts() {
     return new LedgerCounts(lines, titles, blanks, totals);
-  }
-
-  /** A currency as it is kept: a code, or the symbol of more than one. */
-  static String currency(String text) {
-    String code = text.strip().toUpperCase(Locale.ROOT);
-    return NumberColumn.isCurrency(code) ? code : NumberColumn.currency(text + " 0");
   }
 
   void take(CsvText.Row row) {
@@ -80,7 +78,7 @@ final class LedgerReader {
     } else {
       LedgerLine line = line(row, texts);
       lines++;
-      add(line.amount());
+      sums.add(line.currency(), line.amount());
       sink.accept(line);
     }
   }
@@ -107,21 +105,21 @@ final class LedgerReader {
   }
 
   private void total(CsvText.Row row, Map<LedgerColumn, String> texts) {
-    BigDecimal stated =
+    NumberColumn.Value stated =
         Optional.ofNullable(texts.get(LedgerColumn.AMOUNT))
             .flatMap(text -> NumberColumn.read(text, layout.marks().get(LedgerColumn.AMOUNT)))
-            .map(NumberColumn.Value::number)
             .orElse(null);
     String text = String.join(" ", row.fields().stream().filter(f -> !f.isBlank()).toList());
-    totals.add(new TotalsLine(file, row.line(), text, stated, sumOfAll, sumSinceLast));
-    sumSinceLast = BigDecimal.ZERO;
-  }
-
-  private void add(BigDecimal amount) {
-    if (amount != null) {
-      sumOfAll = sumOfAll.add(amount);
-      sumSinceLast = sumSinceLast.add(amount);
-    }
+    String currency = currency(texts, stated, null);
+    totals.add(
+        new TotalsLine(
+            file,
+            row.line(),
+            text,
+            stated == null ? null : stated.number(),
+            sums.ofAll(currency),
+            sums.sinceLast(currency)));
+    sums.begin();
   }
 
   private LedgerLine line(CsvText.Row row, Map<LedgerColumn, String> texts) {
@@ -234,7 +232,7 @@ final class LedgerReader {
 
   private String currency(
       Map<LedgerColumn, String> texts, NumberColumn.Value amount, NumberColumn.Value price) {
-    String stated = currency(texts.getOrDefault(LedgerColumn.CURRENCY, ""));
+    String stated = CurrencyName.of(texts.getOrDefault(LedgerColumn.CURRENCY, ""));
     if (!stated.isEmpty()) {
       return stated;
     }
@@ -289,8 +287,8 @@ final class LedgerReader {
 
   private static boolean differs(BigDecimal product, BigDecimal amount) {
     BigDecimal difference = product.abs().subtract(amount.abs()).abs();
-    return difference.compareTo(LEAST_DIFFERENCE) > 0
-        && difference.compareTo(amount.abs().multiply(AMOUNT_TOLERANCE)) > 0;
+    return difference.compareTo(LEAST_DIFFERENCE.value()) > 0
+        && difference.compareTo(amount.abs().multiply(AMOUNT_TOLERANCE.value())) > 0;
   }
 
   private void lengths(List<String> fields, List<LineProblem> problems) {

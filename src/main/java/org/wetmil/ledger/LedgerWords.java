@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.wetmil.quantity.Unit;
 
@@ -69,6 +70,11 @@ final class LedgerWords {
     Map<String, Word> words = GROUPS.get("totals");
     int space = key.indexOf(' ');
     return words.containsKey(key) || (space > 0 && words.containsKey(key.substring(0, space)));
+  }
+
+  /** Words for what painters buy and is no coating. */
+  static Set<String> otherGoods() {
+    return GROUPS.get("other").keySet();
   }
 
   private static LedgerColumn column(String heading) {

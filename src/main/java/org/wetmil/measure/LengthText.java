@@ -30,7 +30,8 @@ public final class LengthText {
   private static final Pattern FRACTION_SIGN = Pattern.compile("[\\u00BC-\\u00BE\\u2150-\\u215E]");
 
   private static final double IN_PER_FT = 12;
-  private static final String EXPECTED = "a length: 12.5, 12' 6\", 12 ft 6 in, 3.81 m, 3810 mm";
+  private static final String EXPECTED =
+      "a length such as 12.5, 12' 6\", 12 ft 6 in, 3.81 m or 3810 mm";
   private static final String EXPECTED_AFTER_FEET =
       "whole feet and then inches below 12: 12' 6\", 12' 6 1/2\"";
 
@@ -63,7 +64,7 @@ public final class LengthText {
       OptionalDouble feet = number(feetInches.group(1), columnMark);
       OptionalDouble inches = number(feetInches.group(2), columnMark);
       if (feet.isEmpty() || inches.isEmpty()) {
-        return new Typed.Refused(raw, EXPECTED);
+        return refused(raw);
       }
       if (feet.getAsDouble() % 1 != 0 || inches.getAsDouble() >= IN_PER_FT) {
         return new Typed.Refused(raw, EXPECTED_AFTER_FEET);
@@ -74,7 +75,7 @@ public final class LengthText {
 
     Matcher oneUnit = ONE_UNIT.matcher(size);
     if (!oneUnit.matches()) {
-      return new Typed.Refused(raw, EXPECTED);
+      return refused(raw);
     }
     OptionalDouble number = number(oneUnit.group(1), columnMark);
     String word = oneUnit.group(2);
@@ -83,7 +84,11 @@ public final class LengthText {
         word == null || unit.filter(u -> u.dimension() == Dimension.LENGTH).isPresent();
     return number.isPresent() && isLength
         ? value(number.getAsDouble(), isNegative, unit)
-        : new Typed.Refused(raw, EXPECTED);
+        : refused(raw);
+  }
+
+  private static Typed refused(String raw) {
+    return new Typed.Refused(raw, LengthHint.of(raw).orElse(EXPECTED));
   }
 
   private static Typed value(double size, boolean isNegative, Optional<Unit> unit) {

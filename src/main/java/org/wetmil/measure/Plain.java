@@ -7,8 +7,29 @@ import org.wetmil.quantity.Unit;
 
 /** Brings the many characters for one mark down to the one on a keyboard. */
 final class Plain {
+  /** In English, German and Spanish. */
   private static final Set<String> NOT_KNOWN =
-      Set.of("", "-", "--", "---", "?", "n/a", "na", "n.a.", "tbd", "tba", "unknown");
+      Set.of(
+          "",
+          "-",
+          "--",
+          "---",
+          "?",
+          "n/a",
+          "na",
+          "n.a.",
+          "tbd",
+          "tba",
+          "unknown",
+          "k.a.",
+          "k. a.",
+          "offen",
+          "unbekannt",
+          "n/d",
+          "s/d",
+          "pendiente",
+          "desconocido",
+          "por definir");
 
   /** No number is longer; a remark pasted into the cell is not worth taking apart. */
   private static final int LONGEST = 64;

@@ -5,14 +5,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import org.wetmil.ledger.Ledger;
-import org.wetmil.ledger.LedgerLine;
-import org.wetmil.ledger.LedgerNote;
+import org.wetmil.ledger.HouseFigure;
 import org.wetmil.ledger.LineKind;
-import org.wetmil.ledger.TotalsLine;
 import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.flag.Cause;
 import org.wetmil.reconcile.flag.Flag;
@@ -22,18 +18,23 @@ import org.wetmil.reconcile.use.KindSums;
 
 /** Flags what the bookkeeper should look at, with what it could mean. */
 final class Flagging {
-  /** A last bit of a double is no paint (house). */
-  private static final double NO_PAINT_GAL = 1e-6;
+  static final HouseFigure NO_PAINT =
+      new HouseFigure("No paint", "0.000001", "gal", "up to this, two volumes are the same");
 
-  /** How near the extra paint is to whole coats for a coat more or less to be likely (house). */
-  private static final double COAT_TOLERANCE = 0.2;
+  static final HouseFigure COAT_TOLERANCE =
+      new HouseFigure(
+          "A coat more or less",
+          "0.2",
+          "coats",
+          "how near to whole coats the difference must be for that cause to be named");
+
+  private static final double NAN = Double.NaN;
 
   /** More than these in one sentence are not read. */
   private static final int MOST_CAUSES = 5;
 
   private final List<CoatingUse> uses;
   private final List<PlacedLine> placed;
-  private final List<Ledger.Book> ledgers;
   private final ReconcileSettings settings;
   private final Map<String, KindSums> transfers = new HashMap<>();
   private final Set<String> suspects = new HashSet<>();
@@ -41,14 +42,9 @@ final class Flagging {
   private final Set<String> unmatchedJobs = new HashSet<>();
   private final List<Flag> flags = new ArrayList<>();
 
-  Flagging(
-      List<CoatingUse> uses,
-      List<PlacedLine> placed,
-      List<Ledger.Book> ledgers,
-      ReconcileSettings settings) {
+  Flagging(List<CoatingUse> uses, List<PlacedLine> placed, ReconcileSettings settings) {
     this.uses = uses;
     this.placed = placed;
-    this.ledgers = ledgers;
     this.settings = settings;
   }
 
@@ -57,36 +53,23 @@ final class Flagging {
         use -> transfers.computeIfAbsent(use.coating(), c -> new KindSums()).add(use.ledger()));
     placed.forEach(this::line);
     uses.forEach(this::use);
-    ledgers.forEach(this::ledger);
     return List.copyOf(flags);
   }
 
   private void line(PlacedLine placedLine) {
-    LedgerLine line = placedLine.line();
     String key = placedLine.job() + "\n" + placedLine.coating();
     if (placedLine.reason() != null && placedLine.reason() != Reason.NOT_A_COATING) {
       unmatchedJobs.add(placedLine.job());
     }
     if (placedLine.isUnitSuspect()) {
       suspects.add(key);
-      add(
-          Flag.Type.UNIT_MISTAKE,
-          placedLine,
-          money(placedLine.pricePerGal()) + " a gallon",
-          money(placedLine.usualPricePerGal()) + " a gallon is usual",
-          List.of(Cause.UNIT_MISTAKE, Cause.TYPING_MISTAKE));
+      add(Flag.Type.UNIT_MISTAKE, placedLine, List.of(Cause.UNIT_MISTAKE, Cause.TYPING_MISTAKE));
     }
     if (placedLine.duplicateOf() != null && placedLine.place() != Place.OUTSIDE) {
       if (placedLine.isMatched()) {
         repeated.add(key);
       }
-      LedgerLine first = placedLine.duplicateOf();
-      add(
-          Flag.Type.DUPLICATE_LINE,
-          placedLine,
-          line.file() + ":" + line.line(),
-          first.file() + ":" + first.line(),
-          List.of(Cause.COUNTED_TWICE));
+      add(Flag.Type.DUPLICATE_LINE, placedLine, List.of(Cause.COUNTED_TWICE));
     }
   }
 
@@ -96,7 +79,7 @@ final class Flagging {
     boolean moved =
         use.ledger().gallons(LineKind.TRANSFER_OUT) + use.ledger().gallons(LineKind.TRANSFER_IN)
             > 0;
-    boolean oneSided = moved && Math.abs(out - in) > NO_PAINT_GAL;
+    boolean oneSided = moved && Math.abs(out - in) > NO_PAINT.number();
     if (oneSided) {
       add(Flag.Type.ONE_SIDED_TRANSFER, use, List.of(Cause.WRONG_TRANSFER));
     }
@@ -144,7 +127,7 @@ final class Flagging {
     }
     double extraCoats = use.varianceShare() * use.bid().coats();
     if (Math.rint(extraCoats) >= 1
-        && Math.abs(extraCoats - Math.rint(extraCoats)) <= COAT_TOLERANCE) {
+        && Math.abs(extraCoats - Math.rint(extraCoats)) <= COAT_TOLERANCE.number()) {
       causes.add(Cause.EXTRA_COAT);
     }
     causes.addAll(List.of(Cause.HEAVY_FILM, Cause.WASTE_OR_THEFT, Cause.BID_LINE_LEFT_OUT));
@@ -161,7 +144,7 @@ final class Flagging {
     double fewerCoats = -use.varianceShare() * bid.coats();
     if (bid.coats() > 1.5
         && Math.rint(fewerCoats) >= 1
-        && Math.abs(fewerCoats - Math.rint(fewerCoats)) <= COAT_TOLERANCE) {
+        && Math.abs(fewerCoats - Math.rint(fewerCoats)) <= COAT_TOLERANCE.number()) {
       causes.add(Cause.FEWER_COATS);
     }
     causes.addAll(List.of(Cause.SHORT_AREA, Cause.THIN_FILM, Cause.NOT_DONE_YET));
@@ -183,73 +166,25 @@ final class Flagging {
     return causes;
   }
 
-  private void ledger(Ledger.Book book) {
-    for (TotalsLine total : book.counts().totals()) {
-      if (!total.agrees()) {
-        flags.add(
-            new Flag(
-                Flag.Type.TOTALS_DIFFER,
-                "",
-                "",
-                total.file(),
-                total.line(),
-                total.stated().toPlainString() + " stated",
-                total.sum().toPlainString() + " is the sum",
-                List.of(Cause.LINES_MISSING, Cause.TYPING_MISTAKE)));
-      }
-    }
-    for (LedgerNote note : book.layout().notes()) {
-      if (note.type() == LedgerNote.Type.SEVERAL_CURRENCIES) {
-        flags.add(
-            new Flag(
-                Flag.Type.SEVERAL_CURRENCIES,
-                "",
-                "",
-                note.file(),
-                0,
-                note.detail(),
-                "",
-                List.of()));
-      }
-    }
-    if (book.lines().isEmpty()) {
-      flags.add(
-          new Flag(
-              Flag.Type.NO_USABLE_LINE,
-              "",
-              "",
-              book.file(),
-              0,
-              "0 lines",
-              "",
-              List.of(Cause.LINES_MISSING)));
-    }
-  }
-
-  private void add(
-      Flag.Type type, PlacedLine line, String measured, String limit, List<Cause> causes) {
+  private void add(Flag.Type type, PlacedLine line, List<Cause> causes) {
     flags.add(
         new Flag(
             type,
             line.job(),
             line.coating(),
-            line.line().file(),
-            line.line().line(),
-            measured,
-            limit,
+            line.line(),
+            line.duplicateOf(),
+            line.pricePerGal(),
+            line.usualPricePerGal(),
             causes));
   }
 
   private void add(Flag.Type type, CoatingUse use, List<Cause> causes) {
     List<Cause> likeliest = causes.subList(0, Math.min(MOST_CAUSES, causes.size()));
-    flags.add(new Flag(type, use.job(), use.coating(), "", 0, "", "", likeliest));
+    flags.add(new Flag(type, use.job(), use.coating(), null, null, NAN, NAN, likeliest));
   }
 
   private static String key(CoatingUse use) {
     return use.job() + "\n" + use.coating();
-  }
-
-  private static String money(double amount) {
-    return String.format(Locale.ROOT, "%.2f", amount);
   }
 }

@@ -1,7 +1,6 @@
 package org.wetmil.reconcile;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,9 +10,9 @@ import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.bid.BidJob;
 import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.match.Duplicates;
-import org.wetmil.reconcile.match.ItemMatcher;
 import org.wetmil.reconcile.match.JobFinder;
 import org.wetmil.reconcile.match.Match;
+import org.wetmil.reconcile.match.Matchers;
 import org.wetmil.reconcile.match.Reason;
 import org.wetmil.reconcile.match.UnitPrices;
 
@@ -22,24 +21,28 @@ final class Placing {
   private static final double NAN = Double.NaN;
 
   private final ReconcileSettings settings;
+  private final String currency;
   private final JobFinder jobs;
-  private final Map<String, ItemMatcher> matchers = new LinkedHashMap<>();
+  private final Matchers matchers;
   private final Map<String, BidUse> bids = new HashMap<>();
-  private final ItemMatcher withoutJob;
   private final UnitPrices prices;
   private final Duplicates duplicates = new Duplicates();
 
+  /**
+   * @param currency what the prices of the bids are in
+   */
   Placing(
       List<BidJob> bidJobs,
       List<LedgerLine> lines,
       List<ItemName> items,
-      ReconcileSettings settings) {
+      ReconcileSettings settings,
+      String currency) {
     this.settings = settings;
+    this.currency = currency;
     this.jobs = new JobFinder(bidJobs.stream().map(BidJob::name).toList());
-    this.withoutJob = ItemMatcher.withoutJob(bidJobs, items);
+    this.matchers = new Matchers(bidJobs, items);
     this.prices = new UnitPrices(lines);
     for (BidJob job : bidJobs) {
-      matchers.put(job.name(), ItemMatcher.of(job, items));
       job.uses().forEach(use -> bids.put(job.name() + "\n" + use.coating(), use));
     }
   }
@@ -51,7 +54,7 @@ final class Placing {
       return new PlacedLine(
           line, Place.OUTSIDE, job.orElse(""), "", null, null, List.of(), repeats, NAN, NAN);
     }
-    Match match = job.map(matchers::get).orElse(withoutJob).match(line);
+    Match match = matchers.match(job.orElse(""), line);
     if (match instanceof Match.None none) {
       boolean namesJob = none.reason() == Reason.NO_SUCH_JOB;
       List<String> nearest = namesJob ? jobs.nearest(line.text(LedgerColumn.JOB)) : none.nearest();
@@ -74,7 +77,8 @@ final class Placing {
   private PlacedLine matched(LedgerLine line, String job, Match.Found found, LedgerLine repeats) {
     Place place = repeats != null && settings.dropDuplicates() ? Place.LEFT_OUT : Place.MATCHED;
     BidUse bid = bids.get(job + "\n" + found.coating());
-    double bidPrice = bid.pricePerGal() == null ? NAN : bid.pricePerGal().doubleValue();
+    boolean comparable = bid.pricePerGal() != null && line.currency().equals(currency);
+    double bidPrice = comparable ? bid.pricePerGal().doubleValue() : NAN;
     double price = UnitPrices.pricePerGal(line);
     double usual = Double.isNaN(price) ? NAN : prices.usual(line, bidPrice);
     boolean far = UnitPrices.isFar(price, usual);

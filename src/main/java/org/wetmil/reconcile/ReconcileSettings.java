@@ -17,8 +17,8 @@ public record ReconcileSettings(
     boolean dropDuplicates,
     LocalDate from,
     LocalDate to) {
-  /** House: 10 % and one container, duplicates counted, no period. */
-  public static final ReconcileSettings DEFAULT = new ReconcileSettings(0.10, 1, false, null, null);
+  /** The built-in settings, all days. */
+  public static final ReconcileSettings DEFAULT = SettingsTaken.BUILT_IN.over(null, null);
 
   boolean hasPeriod() {
     return from != null || to != null;

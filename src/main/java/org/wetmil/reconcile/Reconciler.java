@@ -10,19 +10,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.wetmil.ledger.HouseFigure;
 import org.wetmil.ledger.ItemName;
 import org.wetmil.ledger.Ledger;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.bid.BidJob;
 import org.wetmil.reconcile.bid.BidUse;
 import org.wetmil.reconcile.match.Reason;
+import org.wetmil.reconcile.match.UnitPrices;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.reconcile.use.KindSums;
 import org.wetmil.reconcile.use.MoneyVariance;
+import org.wetmil.reconcile.use.Tally;
 
 /** Compares purchase ledgers with bids. */
 public final class Reconciler {
+  /** Judgement that the comparison rests on. */
+  public static final List<HouseFigure> HOUSE =
+      List.of(UnitPrices.FAR, Flagging.COAT_TOLERANCE, Flagging.NO_PAINT);
+
   private static final String NO_DATE = "no date";
 
   private final List<BidJob> jobs;
@@ -30,10 +37,10 @@ public final class Reconciler {
   private final List<PlacedLine> placed = new ArrayList<>();
   private final String currency;
 
-  private Reconciler(List<BidJob> jobs, ReconcileSettings settings, List<LedgerLine> lines) {
+  private Reconciler(List<BidJob> jobs, ReconcileSettings settings, String currency) {
     this.jobs = jobs;
     this.settings = settings;
-    this.currency = usualCurrency(lines);
+    this.currency = currency;
   }
 
   /**
@@ -48,15 +55,16 @@ public final class Reconciler {
       List<Ledger.Book> ledgers,
       List<ItemName> items,
       ReconcileSettings settings) {
-    List<BidJob> jobs = BidJob.byName(bids);
     List<LedgerLine> lines = ledgers.stream().flatMap(book -> book.lines().stream()).toList();
-    Reconciler reconciler = new Reconciler(jobs, settings, lines);
-    Placing placing = new Placing(jobs, lines, items, settings);
+    String currency = usualCurrency(lines);
+    List<BidJob> jobs = BidJob.byName(bids.stream().map(bid -> bid.pricedIn(currency)).toList());
+    Reconciler reconciler = new Reconciler(jobs, settings, currency);
+    Placing placing = new Placing(jobs, lines, items, settings, currency);
     lines.forEach(line -> reconciler.placed.add(placing.place(line)));
-    return reconciler.result(ledgers);
+    return reconciler.result();
   }
 
-  private Reconciliation result(List<Ledger.Book> ledgers) {
+  private Reconciliation result() {
     Tally read = new Tally();
     Map<Place, Tally> places = new EnumMap<>(Place.class);
     Map<Reason, Tally> reasons = new EnumMap<>(Reason.class);
@@ -79,10 +87,10 @@ public final class Reconciler {
         places,
         reasons,
         uses,
-        groups(uses, CoatingUse::coating, line -> ""),
+        groups(uses, CoatingUse::coating, PlacedLine::coating),
         groups(uses, CoatingUse::job, PlacedLine::job),
         months(),
-        new Flagging(uses, placed, ledgers, settings).flags());
+        new Flagging(uses, placed, settings).flags());
   }
 
   private List<CoatingUse> uses() {
@@ -117,23 +125,15 @@ public final class Reconciler {
     return List.copyOf(uses);
   }
 
-  /**
-   * Sums of uses that share a name.
-   *
-   * @param unmatchedName the name of the group that an unmatched line's amount goes to
-   */
+  /** Sums of uses that share a name, and of the lines that carry the same name. */
   private List<GroupUse> groups(
       List<CoatingUse> uses,
       Function<CoatingUse, String> name,
-      Function<PlacedLine, String> unmatchedName) {
+      Function<PlacedLine, String> nameOfLine) {
     Map<String, List<CoatingUse>> parts = new LinkedHashMap<>();
     uses.forEach(use -> parts.computeIfAbsent(name.apply(use), n -> new ArrayList<>()).add(use));
-    Map<String, BigDecimal> unmatched = new HashMap<>();
-    for (PlacedLine line : placed) {
-      if (line.place() == Place.UNMATCHED) {
-        unmatched.merge(unmatchedName.apply(line), amount(line), BigDecimal::add);
-      }
-    }
+    Map<String, Tally> matched = tallies(Place.MATCHED, nameOfLine);
+    Map<String, Tally> unmatched = tallies(Place.UNMATCHED, nameOfLine);
     List<GroupUse> groups = new ArrayList<>();
     parts.forEach(
         (group, members) -> {
@@ -145,9 +145,20 @@ public final class Reconciler {
                   members.stream().mapToDouble(member -> member.bid().paintGal()).sum(),
                   ledger,
                   money(members),
-                  unmatched.getOrDefault(group, BigDecimal.ZERO)));
+                  matched.getOrDefault(group, new Tally()),
+                  unmatched.getOrDefault(group, new Tally())));
         });
     return List.copyOf(groups);
+  }
+
+  /** The lines of a place by a name. */
+  private Map<String, Tally> tallies(Place place, Function<PlacedLine, String> name) {
+    Map<String, Tally> tallies = new HashMap<>();
+    placed.stream()
+        .filter(line -> line.place() == place)
+        .forEach(
+            line -> tallies.computeIfAbsent(name.apply(line), n -> new Tally()).add(line.line()));
+    return tallies;
   }
 
   /** Sums of the parts; null when one that was bid or used has no price. */
@@ -165,19 +176,15 @@ public final class Reconciler {
 
   private List<GroupUse> months() {
     Map<String, KindSums> ledger = new TreeMap<>();
-    Map<String, BigDecimal> unmatched = new HashMap<>();
     for (PlacedLine line : placed) {
-      if (line.place() == Place.MATCHED || line.place() == Place.UNMATCHED) {
-        String month =
-            line.line().date() == null ? NO_DATE : YearMonth.from(line.line().date()).toString();
-        KindSums sums = ledger.computeIfAbsent(month, m -> new KindSums());
-        if (line.isMatched()) {
-          sums.add(line.line(), isInCurrency(line.line()));
-        } else {
-          unmatched.merge(month, amount(line), BigDecimal::add);
-        }
+      if (line.isMatched()) {
+        add(ledger, month(line), line);
+      } else if (line.place() == Place.UNMATCHED) {
+        ledger.computeIfAbsent(month(line), m -> new KindSums());
       }
     }
+    Map<String, Tally> matched = tallies(Place.MATCHED, Reconciler::month);
+    Map<String, Tally> unmatched = tallies(Place.UNMATCHED, Reconciler::month);
     // digits come before letters, so lines without a date come last
     return ledger.entrySet().stream()
         .map(
@@ -187,17 +194,17 @@ public final class Reconciler {
                     Double.NaN,
                     entry.getValue(),
                     null,
-                    unmatched.getOrDefault(entry.getKey(), BigDecimal.ZERO)))
+                    matched.getOrDefault(entry.getKey(), new Tally()),
+                    unmatched.getOrDefault(entry.getKey(), new Tally())))
         .toList();
+  }
+
+  private static String month(PlacedLine line) {
+    return line.line().date() == null ? NO_DATE : YearMonth.from(line.line().date()).toString();
   }
 
   private void add(Map<String, KindSums> sums, String key, PlacedLine line) {
     sums.computeIfAbsent(key, k -> new KindSums()).add(line.line(), isInCurrency(line.line()));
-  }
-
-  private BigDecimal amount(PlacedLine line) {
-    boolean counts = line.line().amount() != null && isInCurrency(line.line());
-    return counts ? line.line().amount() : BigDecimal.ZERO;
   }
 
   private boolean isInCurrency(LedgerLine line) {

@@ -6,6 +6,7 @@ import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.reconcile.match.Reason;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.reconcile.use.GroupUse;
+import org.wetmil.reconcile.use.Tally;
 
 /**
  * What came of comparing ledgers with bids.

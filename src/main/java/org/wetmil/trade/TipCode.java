@@ -26,12 +26,14 @@ public record TipCode(int fanDigit, int orificeThou) {
   private static final Pattern SEVERAL = Pattern.compile("\\d{3,4}(\\D+\\d{3,4})+");
   private static final Pattern INCHES = Pattern.compile("0?[.,]0?\\d{2}( ?(in|\"))?");
 
+  /** Fan and orifice with another mark than a hyphen between them: 5/17, 5.17, 5 17. */
+  private static final Pattern PARTED = Pattern.compile("(\\d{1,2}) ?[/.:,_ ] ?(\\d{2})");
+
   private static final String MONTH =
       "(?i:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\\p{L}*\\.?";
   private static final Pattern DATE =
       Pattern.compile(
           "\\d{1,4}[-/.]\\d{1,2}[-/.]\\d{1,4}( .*)?" // 5/17/2024, 2024-05-17 00:00
-              + "|\\d{1,2}/\\d{1,2}" // 5/17
               + ("|\\d{1,2}[-/. ]*" + MONTH + "([-/. ]*\\d{2,4})?") // 17-May-24
               + ("|" + MONTH + "[-/. ]*\\d{1,4}")); // May-17
 
@@ -79,7 +81,8 @@ public record TipCode(int fanDigit, int orificeThou) {
   /** Why a text is no tip code. */
   public enum Reason {
     EMPTY("The tip is empty"),
-    DATE("%s is a date, which a spreadsheet makes of 5-17"),
+    DATE("%s is a date, which a spreadsheet makes of a code with a hyphen"),
+    PARTED("%s reads as a date, a fraction or two numbers"),
     SEVERAL("%s names several tips"),
     INCHES("%s is an orifice in inches, not a tip code"),
     NO_FAN("%s has no fan digit before the orifice"),
@@ -97,7 +100,7 @@ public record TipCode(int fanDigit, int orificeThou) {
     private String sentence(String raw) {
       String advice =
           this == DATE
-              ? "; format the cell as text and type 517."
+              ? "; format the cell as text and type the code without one, such as 517."
               : "; type one code, such as 517.";
       return String.format(Locale.ROOT, found, raw) + advice;
     }
@@ -129,7 +132,13 @@ public record TipCode(int fanDigit, int orificeThou) {
     if (INCHES.matcher(text).matches()) {
       return refuse(raw, Reason.INCHES);
     }
-    return refuse(raw, DATE.matcher(text).matches() ? Reason.DATE : Reason.NOT_A_CODE);
+    Matcher parted = PARTED.matcher(text);
+    if (parted.matches()
+        && fromDigits(raw, parted.group(1), parted.group(2)) instanceof Read meant) {
+      String found = String.format(Locale.ROOT, Reason.PARTED.found, text);
+      return new Refused(raw, Reason.PARTED, found + "; type " + meant.tip().code() + ".");
+    }
+    return DATE.matcher(text).matches() ? refuseDate(raw) : refuse(raw, Reason.NOT_A_CODE);
   }
 
   /**
@@ -138,7 +147,15 @@ public record TipCode(int fanDigit, int orificeThou) {
    * @param raw the text that the cell shows
    */
   public static Refused refuseDate(String raw) {
-    return refuse(raw, Reason.DATE);
+    return DateOfTip.typed(raw)
+        .map(
+            tip ->
+                new Refused(
+                    raw,
+                    Reason.DATE,
+                    "%s is a date, which a spreadsheet makes of %d-%02d; format the cell as text and type %s."
+                        .formatted(raw.strip(), tip.fanDigit(), tip.orificeThou(), tip.code())))
+        .orElseGet(() -> refuse(raw, Reason.DATE));
   }
 
   private static Result fromDigits(String raw, String digits) {

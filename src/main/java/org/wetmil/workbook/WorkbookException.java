@@ -5,6 +5,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Collection;
 
 /**
  * Something about the user's file keeps us from reading it or from writing the result. The message
@@ -121,6 +122,21 @@ public abstract sealed class WorkbookException extends RuntimeException {
 
     public NoBid(Path file, String what) {
       super(file, what, null);
+    }
+  }
+
+  /** The workbook holds no table of items and no settings. */
+  public static final class NoItems extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public NoItems(Path file, Collection<String> sheets) {
+      super(
+          file,
+          "no sheet has the headings Item and Coating in one row, or is called Settings; its sheets"
+              + " are "
+              + String.join(", ", sheets)
+              + ".",
+          null);
     }
   }
 

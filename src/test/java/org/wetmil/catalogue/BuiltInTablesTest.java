@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.wetmil.trade.TipCode;
 
 /**
@@ -354,23 +356,100 @@ class BuiltInTablesTest {
         .allMatch(found -> found instanceof Lookup.Blank);
   }
 
-  /** Another word leads to a row, differs from every name, and stands there once. */
-  @Test
-  void everyOtherWordSaysSomethingNew() {
+  /** Another word leads to a row, differs from every name, and stands there once a language. */
+  @ParameterizedTest
+  @MethodSource("filesOfOtherWords")
+  void everyOtherWordSaysSomethingNew(String file) {
     List<List<String>> words =
-        BuiltIn.plain("other-words.csv", List.of("Table", "Word", "Means", "Ambiguous")).stream()
-            .map(csv -> csv.fields())
-            .toList();
+        BuiltIn.plain(file, OtherWords.HEADINGS).stream().map(csv -> csv.fields()).toList();
 
     assertThat(words)
         .extracting(word -> word.get(0) + " " + Names.key(word.get(1)))
         .doesNotHaveDuplicates();
     for (List<String> word : words) {
+      assertThat(word.get(3)).isIn("", "yes");
+      if (word.get(0).equals("Answers")) {
+        assertThat(word.get(2)).isIn("yes", "no", "never", "first coat", "all");
+        continue;
+      }
       Table table = TABLES.table(Tables.find(word.get(0)).orElseThrow());
       assertThat(table.find(word.get(1))).as("%s is a name itself", word).isEmpty();
       assertThat(table.find(word.get(2))).as("%s means nothing", word).isPresent();
-      assertThat(word.get(3)).isIn("", "yes");
     }
+  }
+
+  static List<String> filesOfOtherWords() {
+    return OtherWords.FILES;
+  }
+
+  /** A surface that a language has no word for would stop every bid in it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"other-words-de.csv", "other-words-es.csv"})
+  void everyLanguageHasWordsForWhatBidsMostlyName(String file) {
+    List<String> meant =
+        BuiltIn.plain(file, OtherWords.HEADINGS).stream()
+            .map(csv -> csv.fields().get(0) + " " + csv.fields().get(2))
+            .toList();
+
+    assertThat(meant)
+        .contains(
+            "Surfaces walls",
+            "Surfaces ceiling",
+            "Surfaces floor",
+            "Surfaces exterior walls",
+            "Surfaces trim",
+            "Surfaces doors",
+            "Surfaces door frames",
+            "Surfaces windows",
+            "Surfaces cabinets",
+            "Surfaces columns",
+            "Surfaces pipes",
+            "Coatings latex",
+            "Coatings oil-based",
+            "Coatings primer",
+            "Coatings stain",
+            "Coatings lacquer",
+            "Coatings two-part",
+            "Coatings elastomeric",
+            "Coatings block filler",
+            "Conditions new",
+            "Conditions primed",
+            "Conditions bare",
+            "Conditions painted",
+            "Conditions peeling",
+            "Textures smooth",
+            "Textures textured",
+            "Textures stucco",
+            "Answers yes",
+            "Answers never",
+            "Answers first coat",
+            "Answers all");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Wände, walls",
+    "WÄNDE, walls",
+    "Waende, walls",
+    "Wande, walls",
+    "Fussboden, floor",
+    "Fußleisten, trim",
+    "Türen, doors",
+    "paredes, walls",
+    "Rodapié, trim",
+    "rodapie, trim",
+    "PUERTAS, doors"
+  })
+  void wordsOfOtherLanguagesMayLackTheirLetters(String word, String name) {
+    assertThat(TABLES.surface(word))
+        .isEqualTo(new Lookup.Found<>(TABLES.surface(name).orNull(), false));
+  }
+
+  @Test
+  void misspeltEnglishIsNotOfferedAWordOfAnotherLanguage() {
+    assertThat(TABLES.surface("wal")).isEqualTo(new Lookup.Unknown<>("wal", List.of("walls")));
+    assertThat(TABLES.surface("Zimmerdekce"))
+        .isEqualTo(new Lookup.Unknown<>("Zimmerdekce", List.of("zimmerdecke")));
   }
 
   /** A figure without limits could carry anything into the formulas. */

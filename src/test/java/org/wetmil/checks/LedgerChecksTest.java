@@ -103,8 +103,8 @@ class LedgerChecksTest {
   static Stream<Check> checks() {
     // what no ledger can show is tried where it is read: by the tests of the command
     List<String> elsewhere = List.of("filled-value", "job-in-bids", "bid-units", "ledger-empty");
-    return Checks.ALL.stream()
-        .filter(check -> check.rule() instanceof Rule.OfBooks)
+    return Stream.of(LedgerChecks.ALL, UseChecks.ALL)
+        .flatMap(List::stream)
         .filter(check -> !elsewhere.contains(check.id()));
   }
 
@@ -139,13 +139,15 @@ class LedgerChecksTest {
             .toArray(String[]::new);
     List<Ledger.Book> books = List.of(Ledgers.book(text));
     // 10 gal of latex at 30 a gallon, in cans of a gallon; the film takes 6.65 gal / 0.95 at least
-    BidJob job = new BidJob("Loft", List.of(use("latex", 30), use("primer", 20)), names());
+    BidJob job =
+        new BidJob("Loft", List.of(use("latex", 30), use("primer", 20)), "", names(), List.of());
     ReconciledBooks reconciled =
         new ReconciledBooks(
             Reconciler.reconcile(List.of(job), books, List.of(), ReconcileSettings.DEFAULT),
             books,
             List.of(),
-            UnitSystem.US);
+            UnitSystem.US,
+            ReconciledBooks.OwnWords.NONE);
     return Checks.run(reconciled).stream()
         .filter(finding -> finding.check().equals(id))
         .filter(finding -> !finding.surface().equals("primer"))

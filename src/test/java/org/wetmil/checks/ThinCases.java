@@ -6,6 +6,7 @@ import static org.wetmil.checks.Case.tables;
 import static org.wetmil.estimate.InputColumn.AREA;
 import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.COATS;
+import static org.wetmil.estimate.InputColumn.COUNT;
 import static org.wetmil.estimate.InputColumn.GIRTH;
 import static org.wetmil.estimate.InputColumn.HEIGHT;
 import static org.wetmil.estimate.InputColumn.LENGTH;
@@ -53,8 +54,14 @@ final class ThinCases {
         Case.of("height-unit", room(HEIGHT, 96), room(HEIGHT, 40)),
         Case.of(
             "length-unit",
-            Bids.line(UnitSystem.METRIC, cells(LENGTH, 3810, WIDTH, 4, HEIGHT, 2.4)),
+            Bids.line(UnitSystem.METRIC, cells(LENGTH, 900, WIDTH, 4, HEIGHT, 2.4)),
             Bids.line(UnitSystem.METRIC, cells(LENGTH, 100, WIDTH, 4, HEIGHT, 2.4))),
+        Case.of("size-beyond", room(HEIGHT, 330.1), room(HEIGHT, 330)),
+        Case.of("size-beyond", room(LENGTH, 3300.1), room(LENGTH, 3300)),
+        Case.of("size-beyond", fence(33_000.1), fence(33_000)),
+        Case.of("size-beyond", room(COUNT, 1_000_001), room(COUNT, 1_000)),
+        // 2 x (3300 + 15) x 9 ft2 a piece
+        Case.of("size-beyond", room(LENGTH, 3300, COUNT, 1_676), room(LENGTH, 3300, COUNT, 1_675)),
         Case.of("girth-of-trim", trim(GIRTH, 24.1), trim(GIRTH, 24)),
         Case.of("coats-not-whole", room(COATS, 1.5), room(COATS, 2)),
         Case.of("orifice-too-fine", room(TIP, "513"), room(TIP, "515")),
@@ -94,6 +101,11 @@ final class ThinCases {
         with(
             new Object[] {ROOM, "Office 1", SURFACE, "trim", COATING, "latex", LENGTH, 70},
             changed));
+  }
+
+  private static BidLine fence(double lengthFt) {
+    return Bids.line(
+        ROOM, "Yard", SURFACE, "board fence", COATING, "stain", LENGTH, lengthFt, HEIGHT, 6);
   }
 
   private static Object[] with(Object[] base, Object[] changed) {

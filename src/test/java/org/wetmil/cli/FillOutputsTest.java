@@ -58,6 +58,18 @@ class FillOutputsTest {
   }
 
   @Test
+  void aNumberKeepsOlderResults() throws IOException {
+    Path bid = bid("job.xlsx");
+    Path older = Files.writeString(folder.resolve("job-filled.xlsx"), "older");
+
+    assertThat(Ran.fill(bid, "--number").code()).isZero();
+    assertThat(Ran.fill(bid, "--number").code()).isZero();
+    assertThat(names())
+        .containsExactly("job-filled-2.xlsx", "job-filled-3.xlsx", "job-filled.xlsx", "job.xlsx");
+    assertThat(older).hasContent("older");
+  }
+
+  @Test
   void outNamesTheFileForOneWorkbook() {
     Path out = folder.resolve("sub/RESULT.XLSX");
 

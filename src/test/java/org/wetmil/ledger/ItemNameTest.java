@@ -2,6 +2,7 @@ package org.wetmil.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -18,11 +19,19 @@ class ItemNameTest {
 
   @Test
   void theTableIsReadWithAnyDelimiter() throws Exception {
-    List<ItemName> expected =
-        List.of(new ItemName("WH-100", "Wall finish"), new ItemName("Tape", ""));
+    assertThat(read("Item,Coating\nWH-100,Wall finish\n,\nTape,\n"))
+        .containsExactly(
+            new ItemName("WH-100", "Wall finish", "items.csv:2"),
+            new ItemName("Tape", "", "items.csv:4"));
+    assertThat(read("Note;Coating;Item\nx;Wall finish;WH-100\n;;Tape\n"))
+        .extracting(ItemName::item, ItemName::coating)
+        .containsExactly(tuple("WH-100", "Wall finish"), tuple("Tape", ""));
+  }
 
-    assertThat(read("Item,Coating\nWH-100,Wall finish\n,\nTape,\n")).isEqualTo(expected);
-    assertThat(read("Note;Coating;Item\nx;Wall finish;WH-100\n;;Tape\n")).isEqualTo(expected);
+  @Test
+  void titlesMayStandAboveTheHeadings() throws Exception {
+    assertThat(read("Our items,\n,\nItem,Coating\nWH-100,Wall finish\n"))
+        .containsExactly(new ItemName("WH-100", "Wall finish", "items.csv:4"));
   }
 
   @Test

@@ -14,6 +14,8 @@ import java.math.BigDecimal;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -175,7 +177,7 @@ class LedgerTest {
     assertThat(read.counts().lines()).isEqualTo(3);
     assertThat(read.counts().titles()).isEqualTo(4);
     assertThat(read.counts().blanks()).isEqualTo(2);
-    assertThat(read.counts().totals()).hasSize(2).allMatch(TotalsLine::agrees);
+    assertThat(read.counts().totals()).hasSize(2).noneMatch(TotalsLine::isInDoubt);
   }
 
   @Test
@@ -184,9 +186,9 @@ class LedgerTest {
         Ledgers.read("Date,Item,Qty,Amount", "2026-03-01,latex,1,10.00", "Summe,,,10.01");
 
     TotalsLine total = read.counts().totals().get(0);
-    assertThat(total.agrees()).isFalse();
+    assertThat(total.isInDoubt()).isTrue();
     assertThat(total.stated()).isEqualByComparingTo("10.01");
-    assertThat(total.sum()).isEqualByComparingTo("10");
+    assertThat(total.sum()).hasValue(new BigDecimal("10.00"));
     assertThat(total.line()).isEqualTo(3);
   }
 
@@ -311,7 +313,7 @@ class LedgerTest {
     assertThat(read.lines().get(0).unitGal()).isCloseTo(12.5 / 3.785411784, within(1e-12));
     assertThat(read.lines().get(1).kind()).isEqualTo(LineKind.RETURN);
     assertThat(read.lines().get(1).date()).isEqualTo(LocalDate.of(2026, 3, 5));
-    assertThat(read.counts().totals()).hasSize(1).allMatch(TotalsLine::agrees);
+    assertThat(read.counts().totals()).hasSize(1).noneMatch(TotalsLine::isInDoubt);
   }
 
   @Test
@@ -347,21 +349,72 @@ class LedgerTest {
     assertThatThrownBy(() -> Ledgers.read("")).hasMessage("may.csv holds nothing");
   }
 
-  @Test
-  void severalCurrenciesAreNotedAndStandOnTheirLines() {
-    Ledgers.Read read =
-        Ledgers.read("Item,Qty,Amount", "latex,1,$10.00", "latex,1,€12.00", "latex,1,5.00");
-
-    assertThat(read.lines()).extracting(LedgerLine::currency).containsExactly("$", "EUR", "");
-    assertThat(read.layout().notes())
-        .extracting(LedgerNote::type, LedgerNote::detail)
-        .containsExactly(tuple(LedgerNote.Type.SEVERAL_CURRENCIES, "$, EUR"));
+  private static List<String> currencies(String... amounts) {
+    String[] lines =
+        Stream.concat(
+                Stream.of("Item,Qty,Amount"), Stream.of(amounts).map(amount -> "latex,1," + amount))
+            .toArray(String[]::new);
+    return Ledgers.read(lines).lines().stream().map(LedgerLine::currency).toList();
   }
 
   @Test
-  void theOnlyCurrencySeenIsThatOfEveryLine() {
-    Ledgers.Read read = Ledgers.read("Item,Qty,Amount", "latex,1,$10.00", "latex,1,5.00");
+  void severalCurrenciesStandOnTheirLines() {
+    assertThat(currencies("$10.00", "€12.00", "5.00")).containsExactly("$", "EUR", "");
+  }
 
-    assertThat(read.lines()).extracting(LedgerLine::currency).containsOnly("$");
+  @Test
+  void aCurrencyNamedOnMostLinesOrOnTheFirstOrTheTotalIsThatOfAll() {
+    assertThat(currencies("$10.00", "5.00", "6.00")).containsOnly("$");
+    assertThat(currencies("10.00", "$5.00", "$6.00", "7.00")).containsOnly("$");
+    assertThat(
+            Ledgers.read("Item,Qty,Amount", "latex,1,5.00", "latex,1,6.00", "Total,,$11.00")
+                .lines())
+        .extracting(LedgerLine::currency)
+        .containsOnly("$");
+  }
+
+  @Test
+  void aCurrencyThatIsNamedAsAnExceptionIsThatOfItsLineAlone() {
+    assertThat(currencies("10.00", "€5.00", "6.00", "7.00")).containsExactly("", "EUR", "", "");
+  }
+
+  @Test
+  void theCurrencyColumnComesBeforeTheMarkOfTheAmount() {
+    Ledgers.Read read =
+        Ledgers.read(
+            "Item,Qty,Amount,Currency", "latex,1,$10.00,CAD", "latex,1,$5.00,USD", "latex,1,4.00,");
+
+    assertThat(read.lines()).extracting(LedgerLine::currency).containsExactly("CAD", "USD", "");
+  }
+
+  @Test
+  void aTotalsLineIsComparedWithTheSumOfItsCurrencyOrWithNone() {
+    String[] lines = {"Item,Qty,Amount", "latex,1,$10.00", "latex,1,€12.00"};
+    TotalsLine dollars = total(lines, "Total,,$10.00");
+    TotalsLine mixed = total(lines, "Total,,22.00");
+
+    assertThat(dollars.isInDoubt()).isFalse();
+    assertThat(dollars.sum()).hasValue(new BigDecimal("10.00"));
+    assertThat(mixed.isInDoubt()).isTrue();
+    assertThat(mixed.sum()).isEmpty();
+  }
+
+  private static TotalsLine total(String[] lines, String total) {
+    return Ledgers.read(Stream.concat(Stream.of(lines), Stream.of(total)).toArray(String[]::new))
+        .counts()
+        .totals()
+        .get(0);
+  }
+
+  @Test
+  void aDollarSignMayBeAnyDollarAndNoOtherMoney() {
+    assertThat(CurrencyName.contradict("$", "USD")).isFalse();
+    assertThat(CurrencyName.contradict("CAD", "$")).isFalse();
+    assertThat(CurrencyName.contradict("USD", "CAD")).isTrue();
+    assertThat(CurrencyName.contradict("$", "EUR")).isTrue();
+    assertThat(CurrencyName.contradict("", "EUR")).isFalse();
+    assertThat(CurrencyName.of("€")).isEqualTo("EUR");
+    assertThat(CurrencyName.of("us$")).isEqualTo("USD");
+    assertThat(CurrencyName.of("dollars")).isEmpty();
   }
 }

@@ -116,7 +116,6 @@ class LengthTextTest {
       strings = {
         "12 x 8",
         "12' x 8'",
-        "12'8'",
         "12 ft2",
         "9 m²",
         "61/2\"",
@@ -125,13 +124,8 @@ class LengthTextTest {
         "6.5 1/2\"",
         "1/0 in",
         "3 m 81 cm",
-        "12 6",
-        "about 12",
         "12'6\"7",
-        "(12)",
-        "12''6",
         "12..5",
-        "5-17",
         "12 yards 2",
         "twelve",
         "1/2/3",
@@ -146,7 +140,7 @@ class LengthTextTest {
             Typed.Refused.class,
             refused -> {
               assertThat(refused.raw()).isEqualTo(text);
-              assertThat(refused.expected()).startsWith("a length: ");
+              assertThat(refused.expected()).startsWith("a length such as 12.5, 12' 6\"");
             });
   }
 

@@ -10,7 +10,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.wetmil.ledger.Ledger;
 import org.wetmil.ledger.LedgerLine;
@@ -19,6 +22,7 @@ import org.wetmil.ledger.LineKind;
 import org.wetmil.reconcile.bid.BidJob;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.reconcile.use.GroupUse;
+import org.wetmil.reconcile.use.Tally;
 
 /** Random ledgers with every kind of mess: no line and no cent is lost or counted twice. */
 class AccountingTest {
@@ -144,7 +148,10 @@ class AccountingTest {
         if (placed.isMatched()) {
           LedgerLine line = placed.line();
           used += line.kind().sign() * line.volumeGal();
-          boolean counts = line.kind() == LineKind.PURCHASE && line.money() != null;
+          boolean counts =
+              line.kind() == LineKind.PURCHASE
+                  && line.money() != null
+                  && line.currency().equals(result.currency());
           bought = counts ? bought.add(line.money()) : bought;
         }
       }
@@ -161,8 +168,27 @@ class AccountingTest {
                     .reduce(BigDecimal.ZERO, BigDecimal::add))
             .as("seed %d", seed)
             .isEqualByComparingTo(bought);
+        assertThat(together(groups, GroupUse::matched))
+            .as("seed %d", seed)
+            .isEqualTo(result.at(Place.MATCHED).amounts());
       }
+      assertThat(together(result.byMonth(), GroupUse::unmatched))
+          .as("seed %d", seed)
+          .isEqualTo(result.at(Place.UNMATCHED).amounts());
     }
+  }
+
+  /** The amounts of all groups, each currency by itself. */
+  private static Map<String, BigDecimal> together(
+      List<GroupUse> groups, Function<GroupUse, Tally> tally) {
+    Map<String, BigDecimal> sums = new TreeMap<>();
+    groups.forEach(
+        group ->
+            tally
+                .apply(group)
+                .amounts()
+                .forEach((name, amount) -> sums.merge(name, amount, BigDecimal::add)));
+    return sums;
   }
 
   private static BigDecimal sum(Tally tally) {

@@ -43,7 +43,7 @@ final class TestJobs {
   }
 
   static BidJob job(String name, BidUse... uses) {
-    return new BidJob(name, List.of(uses), OTHER_NAMES);
+    return new BidJob(name, List.of(uses), "", OTHER_NAMES, List.of());
   }
 
   static BidJob clinic() {

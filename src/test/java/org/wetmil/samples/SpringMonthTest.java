@@ -43,7 +43,7 @@ class SpringMonthTest {
     List<BidJob> jobs =
         Stream.of("clinic-refit", "school-gym", "mill-loft")
             .map(stem -> Samples.FOLDER.resolve(stem + ".xlsx"))
-            .map(file -> BidUses.of(Estimator.fill(BidReader.read(file).bid())))
+            .map(file -> BidUses.of(Estimator.fill(BidReader.read(file).bid()), List.of()))
             .toList();
     Ledger.Book book = ledger(Samples.FOLDER.resolve("spring-month-purchases.csv"));
     ReconcileSettings settings =
@@ -55,13 +55,13 @@ class SpringMonthTest {
   void theMonthAddsUpToTheCent() throws Exception {
     Reconciliation april = april();
 
-    assertThat(april.read().lines()).isEqualTo(60);
-    assertThat(april.read().amount("$")).isEqualByComparingTo("19013.70");
+    assertThat(april.read().lines()).isEqualTo(61);
+    assertThat(april.read().amount("$")).isEqualByComparingTo("19057.70");
     assertThat(
             Stream.of(Place.values())
                 .map(place -> april.at(place).amount("$"))
                 .reduce(BigDecimal.ZERO, BigDecimal::add))
-        .isEqualByComparingTo("19013.70");
+        .isEqualByComparingTo("19057.70");
     assertThat(april.at(Place.OUTSIDE).lines()).isEqualTo(3);
   }
 
@@ -71,7 +71,7 @@ class SpringMonthTest {
 
     assertThat(book.counts().titles()).isEqualTo(2);
     assertThat(book.counts().blanks()).isEqualTo(3);
-    assertThat(book.counts().totals()).hasSize(1).allMatch(TotalsLine::agrees);
+    assertThat(book.counts().totals()).hasSize(1).noneMatch(TotalsLine::isInDoubt);
   }
 
   @Test
@@ -85,15 +85,15 @@ class SpringMonthTest {
                 .map(line -> tuple(line.line().line(), line.reason()))
                 .toList())
         .containsExactly(
-            tuple(19L, Reason.NO_SUCH_COATING),
             tuple(31L, Reason.NO_SUCH_JOB),
             tuple(43L, Reason.AMBIGUOUS),
             tuple(46L, Reason.UNREADABLE),
             tuple(47L, Reason.UNKNOWN_UNIT),
             tuple(48L, Reason.UNREADABLE),
-            tuple(58L, Reason.UNREADABLE),
-            tuple(63L, Reason.NO_SUCH_JOB));
-    assertThat(april.reasons().get(Reason.NOT_A_COATING).lines()).isEqualTo(13);
+            tuple(57L, Reason.NO_SUCH_COATING),
+            tuple(59L, Reason.UNREADABLE),
+            tuple(64L, Reason.NO_SUCH_JOB));
+    assertThat(april.reasons().get(Reason.NOT_A_COATING).lines()).isEqualTo(14);
   }
 
   @Test

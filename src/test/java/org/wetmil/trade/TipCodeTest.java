@@ -71,7 +71,11 @@ class TipCodeTest {
         "17 | WRONG_LENGTH",
         "51717 | WRONG_LENGTH",
         "5170 | FAN_TOO_WIDE",
-        "5/17 | DATE",
+        "5/17 | PARTED",
+        "5.17 | PARTED",
+        "5 / 17 | PARTED",
+        "5 17 | PARTED",
+        "0/17 | NOT_A_CODE",
         "5/17/2024 | DATE",
         "2024-05-17 | DATE",
         "2024-05-17 00:00 | DATE",
@@ -101,10 +105,41 @@ class TipCodeTest {
     assertThat(sentence("")).isEqualTo("The tip is empty; type one code, such as 517.");
     assertThat(sentence("5170"))
         .isEqualTo("5170 would have a fan wider than 48 in; type one code, such as 517.");
-    assertThat(TipCode.refuseDate("17-May").sentence())
+    assertThat(sentence("5/17"))
+        .isEqualTo("5/17 reads as a date, a fraction or two numbers; type 517.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "17-May, 5-17, 517",
+    "17-May-24, 5-17, 517",
+    "May-17, 5-17, 517",
+    "5/17/2024, 5-17, 517",
+    "17.05.2024, 5-17, 517",
+    "2024-05-17 00:00, 5-17, 517",
+    "11-Mar, 3-11, 311",
+    "03-Nov, 3-11, 311",
+    "11-Sep, 9-11, 911"
+  })
+  void aDateNamesTheCodeThatItWasMadeOf(String date, String typed, String code) {
+    String sentence =
+        date
+            + " is a date, which a spreadsheet makes of "
+            + typed
+            + "; format the cell as text and type "
+            + code
+            + ".";
+
+    assertThat(TipCode.refuseDate(date).sentence()).isEqualTo(sentence);
+    assertThat(sentence(date)).isEqualTo(sentence);
+  }
+
+  @Test
+  void aDateThatNoCodeMakesSaysHowToTypeOne() {
+    assertThat(TipCode.refuseDate("4-Feb").sentence())
         .isEqualTo(
-            "17-May is a date, which a spreadsheet makes of 5-17;"
-                + " format the cell as text and type 517.");
+            "4-Feb is a date, which a spreadsheet makes of a code with a hyphen; format the cell as"
+                + " text and type the code without one, such as 517.");
   }
 
   @Test

@@ -20,7 +20,7 @@ public enum JobFigure implements Place {
   CHANGE_COATING("Changing colour or product", Quantity.TIME, true, "changes x their time"),
   TOUCH_UP("Touch-up", Quantity.TIME, true, "share of the spraying"),
   WORK("Work before set-up and clean-up", Quantity.TIME, false, "sum of the rows above"),
-  DAYS("Days", Quantity.NUMBER, false, "work over crew x hours a day, whole days"),
+  DAYS("Days of work", Quantity.NUMBER, false, "work over crew x hours a day, whole days"),
   SET_UP("Set-up", Quantity.TIME, true, "for each gun and day"),
   CLEAN_UP("Clean-up", Quantity.TIME, true, "for each gun and day"),
   TOTAL("Labour of the job", Quantity.TIME, false, "all person-hours"),

@@ -35,6 +35,11 @@ public record Containers(Unit unit, List<Container> sizes, String sizesFault, St
 
   private static final BigDecimal LARGEST = BigDecimal.valueOf(1500);
 
+  /** No container costs more; with four decimals the search stays in whole numbers (house). */
+  private static final BigDecimal DEAREST = BigDecimal.valueOf(100_000_000);
+
+  private static final int MOST_PRICE_DECIMALS = 4;
+
   public Containers {
     sizes = List.copyOf(sizes);
   }
@@ -83,8 +88,10 @@ public record Containers(Unit unit, List<Container> sizes, String sizesFault, St
       List<String> parts = parts(text.replaceAll("\\p{Sc}", ""));
       for (String part : parts) {
         number(part, DecimalMark.seenIn(parts))
-            .filter(value -> value.unit().isEmpty() && value.value() >= 0)
-            .ifPresent(value -> prices.add(Decimal.typed(value.value())));
+            .filter(value -> value.unit().isEmpty())
+            .map(value -> Decimal.typed(value.value()))
+            .filter(Containers::isPrice)
+            .ifPresent(prices::add);
       }
       if (prices.size() != parts.size()) {
         fault = "prices without currency or unit, separated by semicolons: 42; 190";
@@ -126,6 +133,12 @@ public record Containers(Unit unit, List<Container> sizes, String sizesFault, St
 
   private static boolean isSold(BigDecimal size) {
     return size.signum() > 0 && size.scale() <= MOST_DECIMALS && size.compareTo(LARGEST) <= 0;
+  }
+
+  private static boolean isPrice(BigDecimal price) {
+    return price.signum() >= 0
+        && price.scale() <= MOST_PRICE_DECIMALS
+        && price.compareTo(DEAREST) <= 0;
   }
 
   private static Optional<Unit> unit(Entry entry) {

@@ -13,7 +13,7 @@ import java.util.List;
  *
  * <p>The cheapest mix; of equally cheap ones the one that leaves least over, then the one with the
  * fewest containers. Without prices, least left over, then fewest. The search is exact: over every
- * total in steps of the greatest common measure of the sizes.
+ * total in steps of the greatest common measure of the sizes, up to {@value #MOST_STEPS} of them.
  *
  * @param lots sizes taken, largest first; empty when nothing is needed
  * @param leftOver what is bought beyond the need, in the unit of the sizes
@@ -25,20 +25,20 @@ public record Cover(List<Lot> lots, double leftOver, BigDecimal cost) {
 
   /**
    * Most steps searched; a larger need is first brought down by whole containers of the size that
-   * is cheapest by volume (house: memory).
+   * is cheapest by volume (house: memory). In sizes that are whole this is past any job.
    */
   private static final long MOST_STEPS = 4_000_000;
 
   /** Containers of one size. */
-  public record Lot(Container container, int count) {}
+  public record Lot(Container container, long count) {}
 
   public Cover {
     lots = List.copyOf(lots);
   }
 
   /** How many containers there are in all. */
-  public int count() {
-    return lots.stream().mapToInt(Lot::count).sum();
+  public long count() {
+    return lots.stream().mapToLong(Lot::count).sum();
   }
 
   /**
@@ -83,19 +83,19 @@ public record Cover(List<Lot> lots, double leftOver, BigDecimal cost) {
       double least = Math.max(0, need - ROUNDING);
       long wanted =
           BigDecimal.valueOf(least).divide(step, 0, RoundingMode.CEILING).longValueExact();
-      int[] counts = new int[sizes.size()];
+      long[] counts = new long[sizes.size()];
       long rest = wanted;
       if (rest > MOST_STEPS) {
         int bulk = cheapestByVolume();
-        counts[bulk] = Math.toIntExact((rest - MOST_STEPS) / steps[bulk]);
-        rest -= (long) counts[bulk] * steps[bulk];
+        counts[bulk] = (rest - MOST_STEPS) / steps[bulk];
+        rest -= counts[bulk] * steps[bulk];
       }
       addBest(counts, (int) rest);
       return asCover(counts, need);
     }
 
     /** Cheapest way to every total, then the best total that covers the need. */
-    private void addBest(int[] counts, int wanted) {
+    private void addBest(long[] counts, int wanted) {
       int top = wanted + Arrays.stream(steps).max().orElseThrow();
       long[] cost = new long[top];
       int[] pieces = new int[top];
@@ -130,7 +130,7 @@ public record Cover(List<Lot> lots, double leftOver, BigDecimal cost) {
       }
     }
 
-    private Cover asCover(int[] counts, double need) {
+    private Cover asCover(long[] counts, double need) {
       List<Lot> lots = new ArrayList<>();
       BigDecimal volume = BigDecimal.ZERO;
       BigDecimal cost = BigDecimal.ZERO;

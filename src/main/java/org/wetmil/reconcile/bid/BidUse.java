@@ -45,6 +45,23 @@ public record BidUse(
     return theoreticalGal / paintGal;
   }
 
+  /** The same with no price stated. */
+  BidUse withoutPrice() {
+    return new BidUse(
+        coating,
+        className,
+        areaFt2,
+        coatedFt2,
+        dryMil,
+        theoreticalGal,
+        paintGal,
+        transferEfficiency,
+        waste,
+        roughness,
+        null,
+        containerGal);
+  }
+
   /**
    * Several uses of one coating as one. The parts of the loss are means such that paint on the
    * surface, paint sprayed and paint bid each stay the sum of the parts: theoretical x roughness,

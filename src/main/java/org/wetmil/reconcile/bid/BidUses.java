@@ -8,12 +8,15 @@ import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.catalogue.Texture;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.price.Containers;
+import org.wetmil.ledger.CurrencyName;
+import org.wetmil.ledger.ItemName;
 import org.wetmil.quantity.Unit;
 import org.wetmil.trade.Yield;
 
@@ -21,8 +24,12 @@ import org.wetmil.trade.Yield;
 public final class BidUses {
   private BidUses() {}
 
-  /** The lines that count, summed by coating in the order of the bid. */
-  public static BidJob of(FilledBid filled) {
+  /**
+   * The lines that count, summed by coating in the order of the bid.
+   *
+   * @param items the bid's own table of items
+   */
+  public static BidJob of(FilledBid filled, List<ItemName> items) {
     Catalogue catalogue = filled.bid().catalogue();
     Map<String, List<BidUse>> byCoating = new LinkedHashMap<>();
     filled
@@ -42,7 +49,11 @@ public final class BidUses {
                 otherNames.put(
                     Names.key(row.name()), catalogue.otherNames(Tables.COATINGS, row.name())));
     return new BidJob(
-        filled.bid().job(), byCoating.values().stream().map(BidUse::together).toList(), otherNames);
+        filled.bid().job(),
+        byCoating.values().stream().map(BidUse::together).toList(),
+        CurrencyName.of(catalogue.text(Setting.CURRENCY)),
+        otherNames,
+        items);
   }
 
   private static BidUse use(FilledLine line, Catalogue catalogue) {

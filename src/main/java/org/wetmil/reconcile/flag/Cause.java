@@ -3,8 +3,8 @@ package org.wetmil.reconcile.flag;
 /** What a flag could mean, and what to look at first; common practice, no source. */
 public enum Cause {
   UNIT_MISTAKE(
-      "gallons typed as pails, or the other way round",
-      "the invoice of the line whose price of a gallon is far from the others"),
+      "a quantity in another unit, as pails typed as gallons",
+      "the invoice of the line whose price by volume is far from the others"),
   COUNTED_TWICE("a line entered twice", "the two lines of one document"),
   WRONG_TRANSFER(
       "paint moved between jobs and written on one of them only",
@@ -31,8 +31,7 @@ public enum Cause {
       "unmatched lines of this job; name the item in the item table"),
   PRICE_CHANGED(
       "a price other than the one bid", "the supplier's price list at the day of the bid"),
-  TYPING_MISTAKE("a figure typed wrongly", "the document itself"),
-  LINES_MISSING("lines left out of the export", "the period and the filter of the export");
+  TYPING_MISTAKE("a figure typed wrongly", "the document itself");
 
   private final String couldMean;
   private final String lookAt;

@@ -2,27 +2,27 @@ package org.wetmil.reconcile.flag;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.wetmil.ledger.LedgerLine;
 
 /**
  * Something that the bookkeeper should look at, as data.
  *
  * @param job empty when it is about no job
  * @param coating empty when it is about no coating
- * @param file the ledger; empty when it is about no line
- * @param line line of that file, from 1; 0 when it is about no line
- * @param measured what was found, as the ledger writes it; empty where the figures stand in the row
- *     of the coating
- * @param limit what it was compared with; empty as above
+ * @param line the ledger line; null where it is about the use of a coating, whose figures say more
+ * @param first the line that it repeats; null when it repeats none
+ * @param pricePerGal its price of a US gallon where that is what was found; NaN else
+ * @param usualPricePerGal what that was compared with; NaN as above
  * @param causes what it could mean, the likeliest first
  */
 public record Flag(
     Type type,
     String job,
     String coating,
-    String file,
-    long line,
-    String measured,
-    String limit,
+    LedgerLine line,
+    LedgerLine first,
+    double pricePerGal,
+    double usualPricePerGal,
     List<Cause> causes) {
   public Flag {
     causes = List.copyOf(causes);
@@ -37,11 +37,8 @@ public record Flag(
     NOTHING_USED("as much went out as came in"),
     PRICE_OFF("price paid differs from the price bid"),
     ONE_SIDED_TRANSFER("moved out and moved in differ"),
-    UNIT_MISTAKE("price of a gallon far from the others"),
-    DUPLICATE_LINE("the same line twice"),
-    TOTALS_DIFFER("a totals line is not the sum of its lines"),
-    SEVERAL_CURRENCIES("amounts in more than one currency"),
-    NO_USABLE_LINE("a ledger without a line");
+    UNIT_MISTAKE("price by volume far from the others"),
+    DUPLICATE_LINE("the same line twice");
 
     private final String title;
 

@@ -1,11 +1,14 @@
 package org.wetmil.reconcile.match;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.wetmil.catalogue.Names;
 
 /**
@@ -14,7 +17,11 @@ import org.wetmil.catalogue.Names;
  * latex primer is a primer.
  */
 final class Phrases {
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+  private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{N}]+");
+
   private final Map<String, List<Phrase>> byFirstWord = new HashMap<>();
+  private final Set<String> known = new HashSet<>();
 
   private record Phrase(List<String> words, String name) {}
 
@@ -22,10 +29,10 @@ final class Phrases {
 
   void add(String name) {
     List<String> words = words(name);
-    if (!words.isEmpty()) {
+    if (!words.isEmpty() && known.add(String.join(" ", words))) {
       byFirstWord
           .computeIfAbsent(words.get(0), first -> new ArrayList<>())
-          .add(new Phrase(words, key(name)));
+          .add(new Phrase(words, String.join(" ", words)));
     }
   }
 
@@ -57,13 +64,14 @@ final class Phrases {
     return contains || overlapsLater;
   }
 
-  /** What spellings of one name have in common; punctuation counts as a space. */
+  /** What spellings of one name have in common; accents go, punctuation counts as a space. */
   static String key(String text) {
     return String.join(" ", words(text));
   }
 
   private static List<String> words(String text) {
-    String plain = Names.key(text.replaceAll("[^\\p{L}\\p{N}]+", " "));
+    String bare = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).replaceAll("");
+    String plain = Names.key(OTHER.matcher(bare).replaceAll(" "));
     return plain.isEmpty() ? List.of() : List.of(plain.split(" "));
   }
 }

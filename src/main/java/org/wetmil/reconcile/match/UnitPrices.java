@@ -8,6 +8,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.wetmil.ledger.HouseFigure;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.ledger.LineKind;
 
@@ -16,8 +17,13 @@ import org.wetmil.ledger.LineKind;
  * gallon shows at five times the usual price.
  */
 public final class UnitPrices {
-  /** Sizes of containers change a price less, and pails for gallons change it more (house). */
-  private static final double FAR = 3;
+  /** Sizes of containers change a price less, and pails for gallons change it more. */
+  public static final HouseFigure FAR =
+      new HouseFigure(
+          "Price far from the others",
+          "3",
+          "times",
+          "times or parts of the usual price of an item from which a unit mistake is likely");
 
   private final Map<String, double[]> byItem;
 
@@ -79,7 +85,7 @@ public final class UnitPrices {
 
   public static boolean isFar(double pricePerGal, double usual) {
     double ratio = pricePerGal / usual;
-    return ratio >= FAR || ratio <= 1 / FAR;
+    return ratio >= FAR.number() || ratio <= 1 / FAR.number();
   }
 
   private static String key(LedgerLine line) {

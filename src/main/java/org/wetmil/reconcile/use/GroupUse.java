@@ -1,7 +1,5 @@
 package org.wetmil.reconcile.use;
 
-import java.math.BigDecimal;
-
 /**
  * Sums over a coating, a job or a month.
  *
@@ -10,11 +8,16 @@ import java.math.BigDecimal;
  * @param ledger the matched lines
  * @param money used at the price paid, bid at the price bid and their variances; null when a price
  *     is missing for some part, and for a month
- * @param unmatched amounts of lines that name the job or fall into the month but are no coating of
- *     it, in their own signs
+ * @param matched the same lines with their amounts as written, by currency
+ * @param unmatched lines that name the job or fall into the month but are no coating of it
  */
 public record GroupUse(
-    String name, double bidGal, KindSums ledger, MoneyVariance money, BigDecimal unmatched) {
+    String name,
+    double bidGal,
+    KindSums ledger,
+    MoneyVariance money,
+    Tally matched,
+    Tally unmatched) {
 
   public double usedGal() {
     return ledger.usedGal();

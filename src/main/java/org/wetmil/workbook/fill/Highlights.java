@@ -16,8 +16,8 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 
 /**
- * Marks input cells that a finding is about, without touching them: one conditional format for each
- * column, which reads the Findings cell of its own row and so follows a sort.
+ * Marks input cells that a warning or a stop is about, without touching them: one conditional
+ * format for each column, which reads the Findings cell of its own row and so follows a sort.
  */
 final class Highlights {
   private static final String OURS = "ISNUMBER(FIND(CHAR(10)&";

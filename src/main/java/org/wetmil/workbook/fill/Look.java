@@ -174,7 +174,7 @@ public final class Look {
         });
   }
 
-  /** A filled number with so many decimals. */
+  /** A filled number with so many decimals, on the line where the estimator's own cells stand. */
   public XSSFCellStyle filled(int decimals, boolean choice) {
     return style(
         "filled " + decimals + choice,
@@ -182,7 +182,6 @@ public final class Look {
           style.setFont(font(choice, 0, null));
           fill(style, MIST);
           format(style, decimals);
-          style.setVerticalAlignment(VerticalAlignment.TOP);
           edge(style);
         });
   }
@@ -194,7 +193,7 @@ public final class Look {
         style -> {
           fill(style, MIST);
           style.setWrapText(wrap);
-          style.setVerticalAlignment(VerticalAlignment.TOP);
+          style.setIndention((short) (wrap ? 1 : 0));
           edge(style);
         });
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.wetmil.checks.Finding;
+import org.wetmil.checks.Severity;
 import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
@@ -18,7 +19,7 @@ import org.wetmil.workbook.copy.RowAdditions;
 /** The filled cells of each row of one bid sheet, made when the row is written. */
 final class RowCells implements RowAdditions {
   /** Characters of the Findings column. */
-  static final int FINDINGS_WIDTH = 80;
+  static final int FINDINGS_WIDTH = 110;
 
   private static final int HEADING_LINES = 3;
 
@@ -133,10 +134,14 @@ final class RowCells implements RowAdditions {
   }
 
   /**
-   * A finding as the row shows it: begun by the name of its column, which the marking looks for.
+   * A finding as the row shows it: begun by the name of its column, which the marking looks for. A
+   * note is begun otherwise, since the cell it is about may well be right and is not marked.
    */
   static String line(Finding finding) {
-    String column = finding.spot().column() == null ? "Line" : finding.spot().column().heading();
-    return column + ": " + finding.message();
+    String column = finding.spot().column() == null ? "" : finding.spot().column().heading();
+    if (finding.severity() == Severity.NOTE) {
+      return (column.isEmpty() ? "Note: " : "Note on " + column + ": ") + finding.message();
+    }
+    return (column.isEmpty() ? "Line" : column) + ": " + finding.message();
   }
 }

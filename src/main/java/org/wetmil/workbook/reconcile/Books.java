@@ -1,6 +1,9 @@
 package org.wetmil.workbook.reconcile;
 
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.wetmil.ledger.LineKind;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
@@ -38,9 +41,35 @@ record Books(Reconciliation result, UnitSystem system, boolean live) {
     return perGal == null ? Double.NaN : perGal.doubleValue() / volume(1);
   }
 
-  /** The money's name in brackets for headings; empty when none is stated. */
+  /** The name of the money of prices and cost in brackets for headings; empty when none is. */
   String money() {
     return result.currency().isEmpty() ? "" : " (" + result.currency() + ")";
+  }
+
+  /** The currencies of the amounts, each of which has a sum of its own; at least one name. */
+  List<String> currencies() {
+    Set<String> named = result.read().amounts().keySet();
+    return named.isEmpty() ? List.of(result.currency()) : List.copyOf(named);
+  }
+
+  /** The heading of the amounts of one currency; amounts may name none. */
+  String amounts(String heading, String currency) {
+    boolean alone = currencies().size() == 1;
+    return currency.isEmpty()
+        ? heading + (alone ? "" : " (no currency)")
+        : heading + " (" + currency + ")";
+  }
+
+  /** Why the amounts stand apart; empty where all are in one currency. */
+  Optional<String> apart() {
+    if (currencies().size() == 1) {
+      return Optional.empty();
+    }
+    String priced =
+        result.currency().isEmpty() ? "that name no currency" : "in " + result.currency();
+    return Optional.of(
+        "Amounts are in %d currencies, each summed by itself; prices and cost are of those %s alone."
+            .formatted(currencies().size(), priced));
   }
 
   /** A formula where figures are live, else none. */
@@ -70,15 +99,18 @@ record Books(Reconciliation result, UnitSystem system, boolean live) {
     return is(LedgerField.KIND, kind.title());
   }
 
-  /** Amounts of the currency that is summed; no criterion where there is only one. */
+  /** One more criterion: the currency of prices and cost; none where there is only one. */
   String inCurrency() {
-    return result.read().amounts().size() < 2 ? "" : "," + of(result.currency());
+    return in(result.currency());
   }
 
-  /** A criterion for a currency; lines may state none. */
-  static String of(String currency) {
+  /** One more criterion: a currency, which lines may not state; none where there is only one. */
+  String in(String currency) {
+    if (currencies().size() == 1) {
+      return "";
+    }
     return currency.isEmpty()
-        ? LedgerField.CURRENCY.whole() + ",\"=\""
-        : is(LedgerField.CURRENCY, currency);
+        ? "," + LedgerField.CURRENCY.whole() + ",\"=\""
+        : "," + is(LedgerField.CURRENCY, currency);
   }
 }

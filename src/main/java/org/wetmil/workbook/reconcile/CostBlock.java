@@ -43,7 +43,7 @@ final class CostBlock {
 
   int write() {
     rows.row().text("What it cost", look.block());
-    rows.underline(ReconcilePage.FLAG + 1, look.block());
+    rows.underline(ReconcilePage.COLUMNS, look.block());
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     String each = " a " + books.volumeUnit() + books.money();
     rows.text("Price paid" + each, look.heading()).text("Price bid" + each, look.heading());

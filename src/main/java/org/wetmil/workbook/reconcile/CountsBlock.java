@@ -1,14 +1,13 @@
 package org.wetmil.workbook.reconcile;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.util.CellReference;
 import org.wetmil.reconcile.Place;
 import org.wetmil.reconcile.Reconciliation;
-import org.wetmil.reconcile.Tally;
 import org.wetmil.reconcile.match.Match;
 import org.wetmil.reconcile.match.Reason;
+import org.wetmil.reconcile.use.Tally;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Rows;
 import org.wetmil.workbook.fill.Texts;
@@ -28,18 +27,13 @@ final class CountsBlock {
     this.look = look;
     this.books = books;
     this.result = books.result();
-    this.currencies = new ArrayList<>(result.read().amounts().keySet());
-    if (currencies.isEmpty()) {
-      currencies.add(result.currency());
-    }
+    this.currencies = books.currencies();
   }
 
   void write() {
     rows.row().text("Lines and money", look.heading()).text("", look.heading());
     rows.text("Lines", look.heading());
-    currencies.forEach(
-        currency ->
-            rows.text(currency.isEmpty() ? "Amount" : "Amount (" + currency + ")", look.heading()));
+    currencies.forEach(currency -> rows.text(books.amounts("Amount", currency), look.heading()));
     rows.row().text("Read from the ledgers", look.strong()).text("", null);
     int read = rows.number();
     rows.number(result.read().lines(), look.strongNumber(0));
@@ -90,7 +84,7 @@ final class CountsBlock {
     String is = LedgerField.STATE.whole() + "," + Texts.criterion(state);
     rows.formula(books.live(Books.count(is)), tally.lines(), look.sparse(0));
     for (String currency : currencies) {
-      String only = currencies.size() == 1 ? is : is + "," + Books.of(currency);
+      String only = is + books.in(currency);
       rows.formula(
           books.live("ROUND(" + Books.sum(LedgerField.AMOUNT, only) + ",2)"),
           money(tally, currency),

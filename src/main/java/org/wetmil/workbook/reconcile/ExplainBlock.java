@@ -21,7 +21,7 @@ final class ExplainBlock {
 
   void write() {
     rows.row().text("What would explain the use, each alone with the rest as bid", look.block());
-    rows.underline(ReconcilePage.FLAG + 1, look.block());
+    rows.underline(ReconcilePage.COLUMNS, look.block());
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     String spread = " (" + books.symbol(Quantity.SPREAD) + ")";
     String film = " (" + books.symbol(Quantity.FILM) + ")";

@@ -16,15 +16,17 @@ final class GroupSheet {
 
   /** What is summed over. */
   enum By {
-    COATING("Coating", 1),
-    JOB("Job", 0);
+    COATING("Coating", 1, LedgerField.COATING),
+    JOB("Job", 0, LedgerField.JOB);
 
     private final String heading;
     private final int column;
+    private final LedgerField field;
 
-    By(String heading, int column) {
+    By(String heading, int column, LedgerField field) {
       this.heading = heading;
       this.column = column;
+      this.field = field;
     }
   }
 
@@ -33,6 +35,7 @@ final class GroupSheet {
   private final Books books;
   private final UseRows uses;
   private final Rows rows;
+  private final AmountCells amounts;
 
   GroupSheet(XSSFSheet sheet, Look look, Books books, UseRows uses) {
     this.sheet = sheet;
@@ -40,6 +43,7 @@ final class GroupSheet {
     this.books = books;
     this.uses = uses;
     this.rows = new Rows(sheet);
+    this.amounts = new AmountCells(rows, look, books);
   }
 
   void write(By by) {
@@ -58,8 +62,9 @@ final class GroupSheet {
         rows.text(heading + books.money(), look.heading());
       }
     }
+    amounts.headings(AmountCells.Lines.MATCHED);
     if (by == By.JOB) {
-      rows.text("Unmatched amount" + books.money(), look.heading());
+      amounts.headings(AmountCells.Lines.UNMATCHED);
     }
     List<GroupUse> groups = by == By.JOB ? books.result().byJob() : books.result().byCoating();
     for (GroupUse group : groups) {
@@ -80,18 +85,10 @@ final class GroupSheet {
     if (money) {
       money(by, is, group.money());
     }
+    String ofGroup = Books.is(by.field, key);
+    amounts.write(AmountCells.Lines.MATCHED, group, ofGroup);
     if (by == By.JOB) {
-      String unmatched =
-          Books.sum(
-              LedgerField.AMOUNT,
-              Books.is(LedgerField.JOB, key),
-              LedgerField.COATING.whole() + ",\"=\"",
-              LedgerField.STATE.whole() + ",\"<>outside the period\"",
-              LedgerField.STATE.whole() + ",\"<>duplicate, left out\"" + books.inCurrency());
-      rows.formula(
-          books.live("ROUND(" + unmatched + ",2)"),
-          group.unmatched().doubleValue(),
-          look.number(2));
+      amounts.write(AmountCells.Lines.UNMATCHED, group, ofGroup);
     }
   }
 

@@ -1,12 +1,7 @@
 package org.wetmil.workbook.reconcile;
 
-import java.math.BigDecimal;
 import java.time.YearMonth;
-import java.util.List;
-import java.util.function.Predicate;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.wetmil.reconcile.Place;
-import org.wetmil.reconcile.PlacedLine;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Rows;
@@ -17,12 +12,14 @@ final class MonthSheet {
   private final Look look;
   private final Books books;
   private final Rows rows;
+  private final AmountCells amounts;
 
   MonthSheet(XSSFSheet sheet, Look look, Books books) {
     this.sheet = sheet;
     this.look = look;
     this.books = books;
     this.rows = new Rows(sheet);
+    this.amounts = new AmountCells(rows, look, books);
   }
 
   void write() {
@@ -32,9 +29,9 @@ final class MonthSheet {
         rows.text(column.heading(books.volumeUnit()), look.heading());
       }
     }
-    rows.text(PaintColumn.USED.heading(books.volumeUnit()), look.heading())
-        .text("Matched amount" + books.money(), look.heading())
-        .text("Unmatched amount" + books.money(), look.heading());
+    rows.text(PaintColumn.USED.heading(books.volumeUnit()), look.heading());
+    amounts.headings(AmountCells.Lines.MATCHED);
+    amounts.headings(AmountCells.Lines.UNMATCHED);
     books.result().byMonth().forEach(this::month);
     int columns = sheet.getRow(0).getLastCellNum();
     for (int i = 0; i < columns; i++) {
@@ -59,25 +56,8 @@ final class MonthSheet {
     // the columns of the kinds are where those of the page are, less names and bid
     rows.formula(
         books.live(PaintColumn.used(0, row)), books.volume(group.usedGal()), look.strongNumber(2));
-    rows.formula(
-        live(
-            days,
-            "ROUND(" + Books.sum(LedgerField.AMOUNT, days, counted + books.inCurrency()) + ",2)"),
-        matched(group.name()),
-        look.number(2));
-    rows.formula(
-        live(
-            days,
-            "ROUND("
-                + Books.sum(
-                    LedgerField.AMOUNT,
-                    days,
-                    LedgerField.COATING.whole() + ",\"=\"",
-                    LedgerField.STATE.whole() + ",\"<>outside the period\"",
-                    LedgerField.STATE.whole() + ",\"<>duplicate, left out\"" + books.inCurrency())
-                + ",2)"),
-        group.unmatched().doubleValue(),
-        look.number(2));
+    amounts.write(AmountCells.Lines.MATCHED, group, days);
+    amounts.write(AmountCells.Lines.UNMATCHED, group, days);
   }
 
   /** Lines without a date are summed by value: what stands there may be any text. */
@@ -95,24 +75,5 @@ final class MonthSheet {
     return "%s,\">=\"&DATE(%d,%d,1),%s,\"<\"&DATE(%d,%d,1)"
         .formatted(
             whole, from.getYear(), from.getMonthValue(), whole, to.getYear(), to.getMonthValue());
-  }
-
-  private double matched(String month) {
-    Predicate<PlacedLine> inMonth =
-        line ->
-            line.line().date() == null
-                ? !month.matches("\\d{4,}-\\d\\d")
-                : YearMonth.from(line.line().date()).toString().equals(month);
-    List<PlacedLine> lines =
-        books.result().lines().stream()
-            .filter(line -> line.place() == Place.MATCHED)
-            .filter(inMonth)
-            .filter(line -> line.line().amount() != null)
-            .filter(line -> line.line().currency().equals(books.result().currency()))
-            .toList();
-    return lines.stream()
-        .map(line -> line.line().amount())
-        .reduce(BigDecimal.ZERO, BigDecimal::add)
-        .doubleValue();
   }
 }

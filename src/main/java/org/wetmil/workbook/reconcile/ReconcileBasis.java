@@ -1,11 +1,19 @@
 package org.wetmil.workbook.reconcile;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Kind;
+import org.wetmil.ledger.Ledger;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.ReconcileSettings;
+import org.wetmil.reconcile.Reconciler;
+import org.wetmil.reconcile.SettingsTaken;
 import org.wetmil.workbook.fill.Heights;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Pages;
@@ -13,7 +21,7 @@ import org.wetmil.workbook.fill.Rows;
 
 /** The page that says what the figures rest on. */
 final class ReconcileBasis {
-  private static final int[] WIDTHS = {34, 60, 16, 70};
+  private static final int[] WIDTHS = {34, 60, 20, 66};
 
   private final XSSFSheet sheet;
   private final Look look;
@@ -35,7 +43,7 @@ final class ReconcileBasis {
     fact("Units", books.system() == UnitSystem.US ? "US" : "metric");
     rows.gap();
     inputs(stamp);
-    settings();
+    settings(stamp.settings());
     formulas();
     for (int i = 0; i < WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
@@ -61,7 +69,7 @@ final class ReconcileBasis {
     rows.gap();
   }
 
-  private void settings() {
+  private void settings(SettingsTaken taken) {
     ReconcileSettings settings = books.result().settings();
     block("Settings and starting values");
     rows.row()
@@ -69,47 +77,51 @@ final class ReconcileBasis {
         .text("Meaning", look.heading())
         .text("Value", look.heading())
         .text("Rests on", look.heading());
+    taken.all().forEach(this::setting);
+    setting("From", "first day, itself counted", day(settings.from()), "as asked for");
+    setting("To", "last day, itself counted", day(settings.to()), "as asked for");
+    Stream.concat(Reconciler.HOUSE.stream(), Ledger.HOUSE.stream())
+        .forEach(
+            figure ->
+                setting(
+                    figure.name(),
+                    figure.meaning(),
+                    (figure.value().toPlainString() + " " + figure.unit()).strip(),
+                    Kind.HOUSE.word()));
     setting(
-        "Tolerance, share of the bid",
-        "a difference is flagged past this and past the next",
-        settings.toleranceShare() * 100 + " %",
-        "house");
-    setting(
-        "Tolerance, containers",
-        "smallest containers of the coating on the job",
-        Double.toString(settings.toleranceContainers()),
-        "house");
-    setting(
-        "Duplicate lines",
-        "same kind, date, item, quantity, amount and document; both stay on Ledger",
-        settings.dropDuplicates() ? "drop" : "count",
-        "house");
-    setting(
-        "From",
-        "first day, itself counted",
-        settings.from() == null ? "no limit" : settings.from().toString(),
-        "as asked for");
-    setting(
-        "To",
-        "last day, itself counted",
-        settings.to() == null ? "no limit" : settings.to().toString(),
-        "as asked for");
-    setting(
-        "Price far from the others",
-        "times or parts of the usual price of an item from which a unit mistake is likely",
-        "3",
-        "house");
-    setting(
-        "A coat more or less",
-        "how near to whole coats the difference must be for that cause to be named",
-        "0.2 coats",
-        "house");
+        "Lines with formulas",
+        "ledger lines up to which the figures of this workbook are formulas",
+        Integer.toString(Books.MOST_LIVE_LINES),
+        Kind.HOUSE.word());
     setting(
         "US gallon",
         "231 cubic inches; a quart is a quarter, a pint an eighth of it; 3.785411784 L",
         "231 in³",
         "published: NIST Handbook 44, Appendix C (exact)");
     rows.gap();
+  }
+
+  private void setting(SettingsTaken.Taken taken) {
+    Entry entry = taken.entry();
+    String unit = entry.quantity().isNumber() ? entry.quantity().base().symbol() : "";
+    String from =
+        taken.file().isEmpty()
+            ? entry.kind().word() + ": " + entry.source()
+            : "yours: " + taken.file() + ", " + sheetOnly(entry.origin().text());
+    setting(
+        taken.setting().title(),
+        Catalogue.builtIn().row(taken.setting()).text("Meaning"),
+        (entry.text() + " " + unit).strip(),
+        from);
+  }
+
+  /** The sheet and cell without the name of the file, which stands before it. */
+  private static String sheetOnly(String origin) {
+    return origin.substring(origin.indexOf(']') + 1);
+  }
+
+  private static String day(LocalDate day) {
+    return day == null ? "no limit" : day.toString();
   }
 
   private void formulas() {
@@ -126,6 +138,8 @@ final class ReconcileBasis {
             "Loss, spread and film that explain the use each take the rest as bid: from paint alone"
                 + " they cannot be told apart. A loss below 0 cannot be: film is thin, area short"
                 + " or a purchase missing.",
+            "Money of each currency is summed by itself. Prices and cost are of the currency that"
+                + " most lines are in; a price bid in another is compared with nothing.",
             "Every ledger line stands on Ledger once. A line counts where Coating is filled: write"
                 + " job, coating and volume into a line there and the figures follow; State and"
                 + " Unmatched keep what was found by this run.",
@@ -144,7 +158,7 @@ final class ReconcileBasis {
         .text(name, look.text(false))
         .text(meaning, look.text(true))
         .text(value, look.text(false))
-        .text(restsOn, look.text(false));
+        .text(restsOn, look.text(true));
     height(meaning);
   }
 

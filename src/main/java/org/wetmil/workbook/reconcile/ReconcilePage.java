@@ -1,16 +1,10 @@
 package org.wetmil.workbook.reconcile;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.ledger.LineKind;
-import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.reconcile.use.CoatingUse;
-import org.wetmil.workbook.fill.Heights;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Rows;
@@ -22,19 +16,19 @@ final class ReconcilePage {
   /** The first column of figures, after job and coating. */
   static final int FIGURES = 2;
 
+  /** How wide a column of figures is, in characters. */
+  static final int FIGURE_WIDTH = 11;
+
   private static final int TOLERANCE = FIGURES + PaintColumn.values().length;
 
-  /** The column of sentences, the last. */
-  static final int FLAG = TOLERANCE + 2;
-
-  private static final int FLAG_WIDTH = 64;
+  /** All columns: the last holds the word of the flag. */
+  static final int COLUMNS = TOLERANCE + 2;
 
   private final XSSFSheet sheet;
   private final Look look;
   private final Books books;
   private final Rows rows;
   private final List<CoatingUse> uses;
-  private final Map<String, List<Flag>> flags = new HashMap<>();
 
   ReconcilePage(XSSFSheet sheet, Look look, Books books) {
     this.sheet = sheet;
@@ -42,14 +36,6 @@ final class ReconcilePage {
     this.books = books;
     this.rows = new Rows(sheet);
     this.uses = books.result().uses();
-    books
-        .result()
-        .flags()
-        .forEach(
-            flag ->
-                flags
-                    .computeIfAbsent(flag.job() + "\n" + flag.coating(), k -> new ArrayList<>())
-                    .add(flag));
   }
 
   UseRows write() {
@@ -62,17 +48,19 @@ final class ReconcilePage {
                   + " change.",
               look.strong());
     }
+    books.apart().ifPresent(sentence -> rows.row().text(sentence, look.strong()));
     rows.gap();
     new CountsBlock(rows, look, books).write();
     while (rows.number() < UseChart.LAST_ROW) {
       rows.gap();
     }
     int paint = paint();
+    new FlagBlock(sheet, rows, look).write(books.result().flags());
     CostBlock cost = new CostBlock(rows, look, books, paint);
     int costFirst = cost.isNeeded() ? cost.write() : 0;
     new ExplainBlock(rows, look, books, paint).write();
     widths();
-    Pages.landscape(sheet, FLAG + 1, rows.number());
+    Pages.landscape(sheet, COLUMNS, rows.number());
     return new UseRows(paint, costFirst, uses.size());
   }
 
@@ -82,8 +70,7 @@ final class ReconcilePage {
     PaintCells cells = new PaintCells(rows, look, books, FIGURES);
     cells.headings();
     rows.text("Tolerance (" + books.volumeUnit() + ")", look.heading())
-        .text("Flag", look.heading())
-        .text("What it could mean, what to look at first", look.heading());
+        .text("Flag", look.heading());
     rows.height(Lists.HEADINGS_PT);
     int first = rows.number() + 1;
     for (CoatingUse use : uses) {
@@ -95,9 +82,6 @@ final class ReconcilePage {
           use.ledger(),
           column -> Books.sum(LedgerField.VOLUME, keys, Books.is(column.kind())));
       flag(use);
-      String said = said(use);
-      rows.text(said, look.text(true));
-      rows.height(Heights.points(Heights.lines(said, FLAG_WIDTH)));
     }
     rows.gap();
     return first;
@@ -134,28 +118,9 @@ final class ReconcilePage {
     return use.isOver() ? "over bid" : use.isUnder() ? "under bid" : "";
   }
 
-  private String said(CoatingUse use) {
-    return flags.getOrDefault(use.job() + "\n" + use.coating(), List.of()).stream()
-        .map(
-            flag ->
-                sentence(flag.type().title())
-                    + at(flag)
-                    + ". "
-                    + (flag.couldMean() + " " + flag.lookFirst()).strip())
-        .collect(Collectors.joining("\n"));
-  }
-
-  private static String at(Flag flag) {
-    return flag.file().isEmpty() ? "" : " (" + flag.file() + ":" + flag.line() + ")";
-  }
-
-  private static String sentence(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
   private void block(String title) {
     rows.row().text(title, look.block());
-    rows.underline(FLAG + 1, look.block());
+    rows.underline(COLUMNS, look.block());
   }
 
   /** The criteria that pick the ledger lines of a coating of a job. */
@@ -173,9 +138,8 @@ final class ReconcilePage {
   private void widths() {
     sheet.setColumnWidth(0, 30 * 256);
     sheet.setColumnWidth(1, 18 * 256);
-    for (int i = FIGURES; i < FLAG; i++) {
-      sheet.setColumnWidth(i, 11 * 256);
+    for (int i = FIGURES; i < COLUMNS; i++) {
+      sheet.setColumnWidth(i, FIGURE_WIDTH * 256);
     }
-    sheet.setColumnWidth(FLAG, FLAG_WIDTH * 256);
   }
 }

@@ -2,9 +2,15 @@ package org.wetmil.workbook.reconcile;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.wetmil.reconcile.SettingsTaken;
 
-/** What the workbook says of how it came about. */
-public record ReconcileStamp(LocalDate date, String version, List<Input> inputs) {
+/**
+ * What the workbook says of how it came about.
+ *
+ * @param settings as they were taken
+ */
+public record ReconcileStamp(
+    LocalDate date, String version, List<Input> inputs, SettingsTaken settings) {
   public ReconcileStamp {
     inputs = List.copyOf(inputs);
   }

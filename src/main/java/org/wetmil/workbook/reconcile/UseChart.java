@@ -1,5 +1,7 @@
 package org.wetmil.workbook.reconcile;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
@@ -16,11 +18,13 @@ import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBoolean;
+import org.wetmil.reconcile.use.GroupUse;
 
 /** A native chart of bid against used by coating, its title the answer. */
 final class UseChart {
@@ -69,8 +73,8 @@ final class UseChart {
     bars.setBarDirection(BarDirection.BAR);
     bars.setGapWidth(45);
     bars.setVaryColors(false);
-    series(bars, byCoating, coatings, PaintColumn.BID, books, PALE);
-    series(bars, byCoating, coatings, PaintColumn.USED, books, INK);
+    series(bars, byCoating, PaintColumn.BID, books, GroupUse::bidGal, PALE);
+    series(bars, byCoating, PaintColumn.USED, books, GroupUse::usedGal, INK);
     chart.plot(bars);
     var names = chart.getCTChart().getPlotArea().getCatAxArray(0);
     names.addNewTickLblSkip().setVal(1);
@@ -90,22 +94,30 @@ final class UseChart {
   private static void series(
       XDDFBarChartData bars,
       XSSFSheet sheet,
-      int coatings,
       PaintColumn column,
       Books books,
+      ToDoubleFunction<GroupUse> gallons,
       byte[] colour) {
-    int at = GroupSheet.FIGURES + column.ordinal();
+    List<GroupUse> groups = books.result().byCoating().stream().limit(MOST).toList();
+    // values are given, since the library would compute every formula behind the cells to find them
     XDDFDataSource<String> names =
-        XDDFDataSourcesFactory.fromStringCellRange(sheet, new CellRangeAddress(1, coatings, 0, 0));
-    XDDFBarChartData.Series series =
-        (XDDFBarChartData.Series)
-            bars.addSeries(
-                names,
-                XDDFDataSourcesFactory.fromNumericCellRange(
-                    sheet, new CellRangeAddress(1, coatings, at, at)));
+        XDDFDataSourcesFactory.fromArray(
+            groups.stream().map(GroupUse::name).map(Keys::plain).toArray(String[]::new),
+            range(sheet, 0, groups.size()));
+    XDDFNumericalDataSource<Double> values =
+        XDDFDataSourcesFactory.fromArray(
+            groups.stream()
+                .map(group -> books.volume(gallons.applyAsDouble(group)))
+                .toArray(Double[]::new),
+            range(sheet, GroupSheet.FIGURES + column.ordinal(), groups.size()));
+    XDDFBarChartData.Series series = (XDDFBarChartData.Series) bars.addSeries(names, values);
     series.setTitle(column.heading(books.volumeUnit()), null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
     shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(colour)));
     series.setShapeProperties(shape);
+  }
+
+  private static String range(XSSFSheet sheet, int column, int rows) {
+    return new CellRangeAddress(1, rows, column, column).formatAsString(sheet.getSheetName(), true);
   }
 }

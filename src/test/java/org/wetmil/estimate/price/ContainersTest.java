@@ -32,7 +32,8 @@ class ContainersTest {
     "1 L; 10 L, 12.50; 99, 1 L @12.5; 10 L @99",
     "0.946 L; 3.785 L, 12; 40, 0.946 L @12; 3.785 L @40",
     "5; 1, $190; $42, 5 gal @190; 1 gal @42",
-    "'1; 5', '42,50; 190,00', 1 gal @42.5; 5 gal @190"
+    "'1; 5', '42,50; 190,00', 1 gal @42.5; 5 gal @190",
+    "1; 5, 0; 100000000, 1 gal @0; 5 gal @100000000"
   })
   void sizesAndPricesAreTwoListsInOneOrder(String sizes, String prices, String expected) {
     Containers containers = of(sizes, prices, UnitSystem.US);
@@ -63,6 +64,8 @@ class ContainersTest {
     "1; 5, 42, as many prices as sizes",
     "1; 5, 42; on request, prices without",
     "1; 5, -42; 190, prices without",
+    "1; 5, 42; 100000000.01, prices without",
+    "1; 5, 42; 190.00001, prices without",
     "a can; 5, 42; 190, sizes that can be read"
   })
   void oddPricesCountAsNotStatedAndAreTold(String sizes, String prices, String fault) {

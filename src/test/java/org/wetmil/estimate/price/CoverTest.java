@@ -87,6 +87,14 @@ class CoverTest {
   }
 
   @Test
+  void needPastEveryJobIsStillCovered() {
+    Cover cover = Cover.best(List.of(sold("1", "42"), sold("5", "190")), 1e15);
+
+    assertThat(cover.lots()).containsExactly(new Cover.Lot(sold("5", "190"), 200_000_000_000_000L));
+    assertThat(cover.cost()).isEqualByComparingTo("38000000000000000");
+  }
+
+  @Test
   void everyMixTriedByHandFindsNothingBetter() {
     Random random = new Random(20_240_517);
     for (int round = 0; round < 2_000; round++) {
@@ -123,7 +131,7 @@ class CoverTest {
     return plain(cost, volume, cover.count());
   }
 
-  private static List<BigDecimal> plain(BigDecimal cost, BigDecimal volume, int count) {
+  private static List<BigDecimal> plain(BigDecimal cost, BigDecimal volume, long count) {
     return List.of(
         cost.stripTrailingZeros(), volume.stripTrailingZeros(), BigDecimal.valueOf(count));
   }

@@ -30,7 +30,7 @@ class BidUsesTest {
     BidLine primer = Bids.line(SURFACE, "ceiling", AREA, 200, COATING, "primer");
     FilledBid filled = Estimator.fill(Bids.bid(WALLS, primer, ROUGH, left));
 
-    BidJob job = BidUses.of(filled);
+    BidJob job = BidUses.of(filled, List.of());
 
     assertThat(job.name()).isEqualTo("test");
     assertThat(job.uses()).extracting(BidUse::coating).containsExactly("latex", "primer");
@@ -43,7 +43,7 @@ class BidUsesTest {
   /** Walls: stick 0.70 and hit 1.0 of the surface table, so TE is 0.70 on every line. */
   @Test
   void thePartsOfTheLossAreThoseOfTheBid() {
-    BidUse use = BidUses.of(Estimator.fill(Bids.bid(WALLS, ROUGH))).uses().get(0);
+    BidUse use = BidUses.of(Estimator.fill(Bids.bid(WALLS, ROUGH)), List.of()).uses().get(0);
 
     assertThat(use.transferEfficiency()).isCloseTo(0.70, within(1e-9));
     assertThat(use.waste()).isCloseTo(0.05, within(1e-9));
@@ -70,7 +70,10 @@ class BidUsesTest {
                     "42; 190")));
     BidLine line = Bids.line(SURFACE, "walls", AREA, 1000, COATING, "Wall finish");
 
-    BidUse use = BidUses.of(Estimator.fill(Bids.bid(catalogue, UnitSystem.US, line))).uses().get(0);
+    BidUse use =
+        BidUses.of(Estimator.fill(Bids.bid(catalogue, UnitSystem.US, line)), List.of())
+            .uses()
+            .get(0);
 
     assertThat(use.className()).isEqualTo("latex");
     assertThat(use.pricePerGal()).isEqualByComparingTo("38");
@@ -79,7 +82,7 @@ class BidUsesTest {
 
   @Test
   void otherTradeWordsComeWithTheJob() {
-    BidJob job = BidUses.of(Estimator.fill(Bids.bid(WALLS)));
+    BidJob job = BidUses.of(Estimator.fill(Bids.bid(WALLS)), List.of());
 
     assertThat(job.otherNames().get("latex")).contains("emulsion", "wall paint");
     assertThat(job.otherNames()).containsKey("block filler");

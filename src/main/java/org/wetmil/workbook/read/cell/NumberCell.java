@@ -91,7 +91,13 @@ final class NumberCell {
           : InputValue.fault(State.UNREADABLE, raw, expected(column));
     }
     return other(context, raw)
-        .orElseGet(() -> InputValue.fault(State.UNREADABLE, raw, expected(column)));
+        .orElseGet(() -> InputValue.fault(State.UNREADABLE, raw, expected(column, typed)));
+  }
+
+  /** Of a length its own reading says best how it is written. */
+  private static String expected(InputColumn column, Typed typed) {
+    boolean length = isLength(column) && column.quantity() != Quantity.FILM;
+    return length && typed instanceof Typed.Refused refused ? refused.expected() : expected(column);
   }
 
   /** What only some columns take: ranges of film, pieces, areas as products. */

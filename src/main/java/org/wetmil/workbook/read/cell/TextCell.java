@@ -15,7 +15,7 @@ import org.wetmil.workbook.stream.RawCell;
 /** Reads the cells of columns that hold names and words. */
 final class TextCell {
   /** No word for not known is longer; names are mostly longer, and need no reading. */
-  private static final int LONGEST_OPEN = 10;
+  private static final int LONGEST_OPEN = 11;
 
   private final CellText texts;
   private final Map<String, Boolean> known = new HashMap<>();

@@ -45,7 +45,22 @@ public final class GridReader {
   public Grid whole(SheetPart sheet) {
     List<GridRow> rows = rows(sheet, Integer.MAX_VALUE);
     List<CellRange> merged = workbook.ranges(sheet).merged();
-    return new Grid(sheet.name(), missing.computed(sheet.name(), rows), merged, texts);
+    List<GridRow> computed = missing.computed(sheet.name(), rows, () -> totals(sheet));
+    return new Grid(sheet.name(), computed, merged, texts);
+  }
+
+  /** Totals rows of Excel tables: no line of a bid stands there, so none of it is wanted. */
+  private List<CellRange> totals(SheetPart sheet) {
+    return workbook.tables(sheet).stream()
+        .filter(table -> table.totalsRows() > 0)
+        .map(
+            table ->
+                new CellRange(
+                    table.range().lastRow() - table.totalsRows() + 1,
+                    table.range().firstColumn(),
+                    table.range().lastRow(),
+                    table.range().lastColumn()))
+        .toList();
   }
 
   /** The first rows of a sheet, to see what it may be. */

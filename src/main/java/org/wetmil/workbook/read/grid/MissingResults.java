@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
@@ -19,6 +20,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.workbook.stream.CellKind;
+import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.stream.RawCell;
 
 /**
@@ -48,19 +50,26 @@ public final class MissingResults implements AutoCloseable {
     return mostRows;
   }
 
-  /** The rows with missing results put in where they can be computed. */
-  List<GridRow> computed(String sheet, List<GridRow> rows) {
+  /**
+   * The rows with missing results put in where they can be computed.
+   *
+   * @param unwanted cells whose results nobody asks for; looked at only where results are missing
+   */
+  List<GridRow> computed(String sheet, List<GridRow> rows, Supplier<List<CellRange>> unwanted) {
     boolean none =
         rows.stream().flatMap(row -> row.cells().stream()).noneMatch(MissingResults::isMissing);
     if (none) {
       return rows;
     }
     boolean tooMany = rows.size() > mostRows;
+    List<CellRange> left = unwanted.get();
     List<GridRow> result = new ArrayList<>();
     for (GridRow row : rows) {
       List<RawCell> cells =
           row.cells().stream()
-              .map(cell -> isMissing(cell) ? computed(sheet, cell, tooMany) : cell)
+              .map(
+                  cell ->
+                      isMissing(cell) && !isIn(left, cell) ? computed(sheet, cell, tooMany) : cell)
               .toList();
       result.add(new GridRow(row.row(), row.hidden(), cells));
     }
@@ -70,6 +79,10 @@ public final class MissingResults implements AutoCloseable {
   /** Whether a cell holds a formula without a stored result. */
   public static boolean isMissing(RawCell cell) {
     return cell.kind() == CellKind.BLANK && cell.formula() != null;
+  }
+
+  private static boolean isIn(List<CellRange> ranges, RawCell cell) {
+    return ranges.stream().anyMatch(range -> range.contains(cell.row(), cell.column()));
   }
 
   private RawCell computed(String sheet, RawCell cell, boolean tooMany) {

@@ -1,4 +1,4 @@
-package org.wetmil.reconcile;
+package org.wetmil.reconcile.use;
 
 import java.math.BigDecimal;
 import java.util.Collections;
@@ -9,15 +9,14 @@ import org.wetmil.ledger.LedgerLine;
 /** How many lines, and their amounts as written, by currency; money is never rounded here. */
 public final class Tally {
   private final SortedMap<String, BigDecimal> amounts = new TreeMap<>();
+  private final SortedMap<String, Long> linesIn = new TreeMap<>();
   private long lines;
-  private long withoutAmount;
 
   public void add(LedgerLine line) {
     lines++;
-    if (line.amount() == null) {
-      withoutAmount++;
-    } else {
+    if (line.amount() != null) {
       amounts.merge(line.currency(), line.amount(), BigDecimal::add);
+      linesIn.merge(line.currency(), 1L, Long::sum);
     }
   }
 
@@ -25,9 +24,9 @@ public final class Tally {
     return lines;
   }
 
-  /** Lines that state no amount that can be read. */
-  public long withoutAmount() {
-    return withoutAmount;
+  /** Lines with an amount that can be read, by currency; the empty name is for none stated. */
+  public SortedMap<String, Long> linesIn() {
+    return Collections.unmodifiableSortedMap(linesIn);
   }
 
   /** Sums of the amounts by currency; the empty name is for lines that state none. */

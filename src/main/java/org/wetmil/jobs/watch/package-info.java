@@ -1,0 +1,2 @@
+/** Bids filled as they are saved. */
+package org.wetmil.jobs.watch;

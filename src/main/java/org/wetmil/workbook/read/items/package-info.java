@@ -1,0 +1,2 @@
+/** Sheets by which the bookkeeper names items and states settings. */
+package org.wetmil.workbook.read.items;

@@ -1,0 +1,100 @@
+package org.wetmil.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.wetmil.checks.Case.row;
+import static org.wetmil.checks.ThinCases.room;
+import static org.wetmil.estimate.InputColumn.AREA;
+import static org.wetmil.estimate.InputColumn.CONDITION;
+import static org.wetmil.estimate.InputColumn.ROOM;
+import static org.wetmil.estimate.InputColumn.SURFACE;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Tables;
+import org.wetmil.estimate.BidLine;
+
+/** The caution about lead: of surfaces that may carry old paint, once for the job. */
+class LeadPaintTest {
+  private static final Catalogue OLD =
+      Case.tables(Tables.SETTINGS, row("Setting", "Year built", "Value", 1950));
+
+  @Test
+  void allRoomsPastTheLimitMakeOneFinding() {
+    assertThat(
+            said(
+                OLD,
+                room(ROOM, "Office 1", AREA, 600, CONDITION, "peeling"),
+                room(ROOM, "Hall", AREA, 300, CONDITION, "painted"),
+                room(ROOM, "Store", AREA, 6, CONDITION, "painted"),
+                room(ROOM, "Yard", SURFACE, "siding", AREA, 200, CONDITION, "weathered")))
+        .containsExactly(
+            "Built in 1950, and 900 ft² that may carry old paint or its remains are worked on in"
+                + " Office 1 and Hall, each over 6 ft²; have the paint tested for lead and ask who is"
+                + " licensed.",
+            "Built in 1950, and 200 ft² that may carry old paint or its remains are worked on"
+                + " outside, over 20 ft²; have the paint tested for lead and ask who is licensed.");
+  }
+
+  @Test
+  void manyRoomsAreCountedAndNotNamed() {
+    BidLine[] lines =
+        IntStream.range(0, 12)
+            .mapToObj(i -> room(ROOM, "Room " + i, AREA, 100, CONDITION, "painted"))
+            .toArray(BidLine[]::new);
+
+    assertThat(said(OLD, lines))
+        .singleElement()
+        .asString()
+        .contains("1200 ft²", "in 12 rooms, each");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"block", "concrete", "brick", "plaster", "drywall", "new wood", "new", "primed"})
+  void bareAndNewSubstratesCarryNone(String condition) {
+    assertThat(said(OLD, room(AREA, 600, CONDITION, condition))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bare", "bare wood", "bare metal", "good", "peeling"})
+  void strippedAndPaintedSurfacesMay(String condition) {
+    assertThat(said(OLD, room(AREA, 600, CONDITION, condition))).hasSize(1);
+  }
+
+  @Test
+  void conditionOfTheEstimatorsOwnSaysItself() {
+    Catalogue own =
+        Case.tables(
+            Tables.SETTINGS,
+            row("Setting", "Year built", "Value", 1950),
+            Tables.CONDITIONS,
+            row(
+                "Condition",
+                "soda blasted",
+                "Preparation",
+                "dust only",
+                "State",
+                "bare",
+                "Old paint",
+                "yes"),
+            Tables.CONDITIONS,
+            row("Condition", "raw", "Preparation", "dust only", "State", "bare"),
+            Tables.CONDITIONS,
+            row("Condition", "tired", "Preparation", "dust only", "State", "painted"));
+
+    assertThat(said(own, room(AREA, 600, CONDITION, "soda blasted"))).hasSize(1);
+    assertThat(said(own, room(AREA, 600, CONDITION, "raw"))).isEmpty();
+    assertThat(said(own, room(AREA, 600, CONDITION, "tired"))).hasSize(1);
+  }
+
+  private static List<String> said(Catalogue catalogue, BidLine... lines) {
+    return Checks.run(Case.bid(catalogue, lines)).stream()
+        .filter(finding -> finding.check().equals("lead-paint"))
+        .map(Finding::message)
+        .toList();
+  }
+}
