@@ -176,6 +176,15 @@ public final class XmlOut implements Closeable {
     escaped(chars, from, length, false);
   }
 
+  /**
+   * Writes markup as it stands, between two elements: for what is written millions of times in one
+   * form. Whoever calls answers for its being well formed.
+   */
+  public void markup(String markup) {
+    closeStartTag();
+    raw(markup);
+  }
+
   /** Ends the element begun last. */
   public void end() {
     String name = open.remove(open.size() - 1);
