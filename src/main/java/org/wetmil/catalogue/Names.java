@@ -22,6 +22,9 @@ public final class Names {
   /** What two spellings of one name have in common. */
   public static String key(String name) {
     String plain = GAPS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
+    if (plain.indexOf(' ') < 0) {
+      return singular(plain);
+    }
     return Stream.of(plain.split(" ")).map(Names::singular).collect(Collectors.joining(" "));
   }
 
@@ -35,7 +38,10 @@ public final class Names {
       return stem.substring(0, stem.length() - 2) + "y";
     }
     // the e goes in the singular too (niche), so that both numbers have one key
-    return Stream.of("she", "che", "xe", "sse").anyMatch(stem::endsWith)
+    return stem.endsWith("she")
+            || stem.endsWith("che")
+            || stem.endsWith("xe")
+            || stem.endsWith("sse")
         ? stem.substring(0, stem.length() - 1)
         : stem;
   }

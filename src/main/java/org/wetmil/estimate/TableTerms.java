@@ -2,6 +2,7 @@ package org.wetmil.estimate;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
@@ -15,13 +16,14 @@ import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 
 /**
- * Figures of the tables as leaves of formulas, in the units of one family of sheets. Settings and
- * rates stand in every line, so their leaves are made once.
+ * Figures of the tables as leaves of formulas, in the units of one family of sheets. Most stand in
+ * every line, so each leaf is made once.
  */
 final class TableTerms {
   private final Catalogue catalogue;
   private final UnitSystem system;
   private final UnitSystem basis;
+  private final Map<Row, Map<String, Expr>> entries = new IdentityHashMap<>();
   private final Map<Setting, Expr> settings = new EnumMap<>(Setting.class);
   private final Map<Task, Expr> rates = new EnumMap<>(Task.class);
   private final Map<String, Containers> containers = new HashMap<>();
@@ -41,6 +43,12 @@ final class TableTerms {
   }
 
   Expr entry(Row row, String heading) {
+    return entries
+        .computeIfAbsent(row, key -> new HashMap<>())
+        .computeIfAbsent(heading, key -> made(row, key));
+  }
+
+  private Expr made(Row row, String heading) {
     Entry entry = row.get(heading);
     Quantity quantity = entry.quantity();
     Expr cell = Expr.at(EntryPlace.of(row, heading), quantity.shown(entry.number(), basis));

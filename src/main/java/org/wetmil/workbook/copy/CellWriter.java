@@ -8,15 +8,29 @@ import org.wetmil.workbook.opc.XmlOut;
 import org.wetmil.workbook.opc.Xstring;
 import org.wetmil.workbook.stream.CellAddress;
 
-/** Writes our cells into a row. */
+/**
+ * Writes our cells into a row: &lt;c r="B12" s="3" t="str"&gt;&lt;f&gt;A12&lt;/f&gt;&lt;v&gt;a
+ * text&lt;/v&gt;&lt;/c&gt;. A text is kept in its cell, so that the estimator's table of shared
+ * strings is left alone.
+ */
 final class CellWriter {
   /** Up to here every whole number is exact and its digits are written without an exponent. */
   private static final double MAX_WHOLE = 1e15;
 
   private final XmlOut out;
-  private final String c;
-  private final String f;
-  private final String v;
+  private final String cell;
+  private final String cellEnd;
+  private final Tag formula;
+  private final Tag value;
+  private int row = -1;
+  private String digits;
+
+  /** The markup around the text of an element. */
+  private record Tag(String start, String startPreserved, String end) {
+    Tag(String name) {
+      this("<" + name + ">", "<" + name + " xml:space=\"preserve\">", "</" + name + ">");
+    }
+  }
 
   /**
    * Writes where a prefix is bound to the namespace of sheets.
@@ -26,42 +40,50 @@ final class CellWriter {
   CellWriter(XmlOut out, String prefix) {
     this.out = out;
     String lead = prefix.isEmpty() ? "" : prefix + ":";
-    c = lead + "c";
-    f = lead + "f";
-    v = lead + "v";
+    cell = "<" + lead + "c r=\"";
+    cellEnd = "</" + lead + "c>";
+    formula = new Tag(lead + "f");
+    value = new Tag(lead + "v");
   }
 
-  void write(int row, AddedCell cell) {
-    out.start(c);
-    out.attribute("r", CellAddress.letters(cell.column()) + (row + 1));
-    if (cell.style() != 0) {
-      out.attribute("s", Integer.toString(cell.style()));
+  void write(int inRow, AddedCell added) {
+    if (row != inRow) {
+      row = inRow;
+      digits = Integer.toString(inRow + 1);
     }
-    CellContent content = cell.content();
-    Value value =
-        content instanceof Formula formula
-            ? formula.cached()
-            : content instanceof Value plain ? plain : null;
-    if (value instanceof Text) {
-      // In the cell itself, so that the estimator's table of shared strings is left alone.
-      out.attribute("t", "str");
+    out.markup(cell);
+    out.markup(CellAddress.letters(added.column()));
+    out.markup(digits);
+    if (added.style() != 0) {
+      out.markup("\" s=\"");
+      out.markup(Integer.toString(added.style()));
     }
+    Value stored = stored(added.content());
+    out.markup(stored instanceof Text ? "\" t=\"str\">" : "\">");
+    if (added.content() instanceof Formula live) {
+      element(formula, live.formula());
+    }
+    if (stored instanceof Text text) {
+      element(value, text.value());
+    } else if (stored instanceof Num number) {
+      out.markup(value.start());
+      out.markup(number(number.value()));
+      out.markup(value.end());
+    }
+    out.markup(cellEnd);
+  }
+
+  private static Value stored(CellContent content) {
     if (content instanceof Formula formula) {
-      element(f, Xstring.encode(formula.formula()));
+      return formula.cached();
     }
-    if (value != null) {
-      element(v, stored(value));
-    }
-    out.end();
+    return content instanceof Value value ? value : null;
   }
 
-  private void element(String name, String text) {
-    out.start(name);
-    if (isTrimmedByReaders(text)) {
-      out.attribute("xml:space", "preserve");
-    }
-    out.text(text);
-    out.end();
+  private void element(Tag tag, String text) {
+    out.markup(isTrimmedByReaders(text) ? tag.startPreserved() : tag.start());
+    out.text(Xstring.encode(text));
+    out.markup(tag.end());
   }
 
   private static boolean isTrimmedByReaders(String text) {
@@ -71,11 +93,7 @@ final class CellWriter {
             || text.indexOf('\n') >= 0);
   }
 
-  private static String stored(Value value) {
-    if (value instanceof Text text) {
-      return Xstring.encode(text.value());
-    }
-    double number = ((Num) value).value();
+  private static String number(double number) {
     boolean whole = Math.abs(number) < MAX_WHOLE && number == Math.rint(number);
     return whole ? Long.toString((long) number) : Double.toString(number);
   }

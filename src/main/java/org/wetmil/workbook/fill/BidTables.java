@@ -89,7 +89,7 @@ final class BidTables {
     if (placed.size() > MOST_COMPARED) {
       return Optional.empty();
     }
-    CellNames names = new CellNames(block, basis, block.table().firstRow() + 1);
+    CellNames names = new CellNames(block, basis).at(block.table().firstRow() + 1);
     Set<String> formulas = new LinkedHashSet<>();
     List<Figure> figures = new ArrayList<>();
     for (SheetPlan.Placed one : placed) {

@@ -1,5 +1,6 @@
 package org.wetmil.workbook.fill;
 
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Function;
 import org.apache.poi.ss.util.CellReference;
@@ -9,27 +10,37 @@ import org.wetmil.formula.Place;
 
 /** What the formulas of one row write for each place: cells of their own row, and Basis. */
 final class CellNames implements Function<Place, String> {
-  private final SheetPlan.Block block;
   private final BasisBook basis;
-  private final int row;
+  private final Map<FilledColumn, String> filled = new EnumMap<>(FilledColumn.class);
+  private final Map<InputColumn, String> inputs = new EnumMap<>(InputColumn.class);
+  private int row;
+
+  CellNames(SheetPlan.Block block, BasisBook basis) {
+    this.basis = basis;
+    block.columns().forEach(column -> filled.put(column, block.letters(column)));
+    block
+        .table()
+        .columns()
+        .forEach((column, at) -> inputs.put(column, CellReference.convertNumToColString(at)));
+  }
 
   /**
-   * @param row from 1, as in an address
+   * Goes to a row.
+   *
+   * @param number from 1, as in an address
    */
-  CellNames(SheetPlan.Block block, BasisBook basis, int row) {
-    this.block = block;
-    this.basis = basis;
-    this.row = row;
+  CellNames at(int number) {
+    row = number;
+    return this;
   }
 
   @Override
   public String apply(Place place) {
     if (place instanceof FilledColumn column) {
-      return block.letters(column) + row;
+      return filled.get(column) + row;
     }
     if (place instanceof InputColumn column) {
-      Map<InputColumn, Integer> columns = block.table().columns();
-      return CellReference.convertNumToColString(columns.get(column)) + row;
+      return inputs.get(column) + row;
     }
     String reference = basis.reference(place);
     if (reference == null) {

@@ -1,9 +1,9 @@
 package org.wetmil.workbook.fill;
 
-import org.apache.poi.ss.util.CellReference;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.stream.CellAddress;
 
 /** The columns of the list of hours, in order; totals elsewhere find theirs by name. */
 enum HoursColumn {
@@ -78,13 +78,13 @@ enum HoursColumn {
 
   /** The column as formulas of other sheets write it. */
   String whole(String sheet) {
-    String letters = CellReference.convertNumToColString(ordinal());
+    String letters = CellAddress.letters(ordinal());
     return Texts.sheet(sheet) + "!$" + letters + ":$" + letters;
   }
 
   /** A cell of the column in the same row. */
   String in(int row) {
-    return CellReference.convertNumToColString(ordinal()) + row;
+    return CellAddress.letters(ordinal()) + row;
   }
 
   static String key(String... parts) {

@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.estimate.Figure;
@@ -16,6 +15,7 @@ import org.wetmil.estimate.job.JobHours;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.RowsLater;
+import org.wetmil.workbook.stream.CellAddress;
 
 /**
  * The list of hours, area and paint, one line a row, in the job's units, and then the rows that
@@ -165,8 +165,6 @@ final class HoursSheet {
   }
 
   private static String cell(SheetPlan plan, int row, int column) {
-    return Texts.sheet(plan.sheet())
-        + "!"
-        + new CellReference(row - 1, column, true, true).formatAsString();
+    return Texts.sheet(plan.sheet()) + "!$" + CellAddress.letters(column) + "$" + row;
   }
 }

@@ -26,7 +26,17 @@ final class Label {
       BigDecimal number = BigDecimal.valueOf(cell.cellNumber()).round(DIGITS).stripTrailingZeros();
       return number.toPlainString();
     }
+    if (isPlain(cell.raw())) {
+      return cell.raw();
+    }
     String plain = CONTROLS.matcher(cell.raw()).replaceAll("");
     return SPACES.matcher(plain).replaceAll(" ").strip();
+  }
+
+  /** Whether the formula changes nothing, as with nearly every cell. */
+  private static boolean isPlain(String text) {
+    return text.equals(text.strip())
+        && !text.contains("  ")
+        && text.chars().noneMatch(c -> c < ' ');
   }
 }

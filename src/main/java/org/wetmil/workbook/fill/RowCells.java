@@ -2,6 +2,7 @@ package org.wetmil.workbook.fill;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -24,7 +25,7 @@ final class RowCells implements RowAdditions {
 
   private final SheetPlan plan;
   private final ColumnHeadings headings;
-  private final BasisBook basis;
+  private final Map<SheetPlan.Block, CellNames> names = new IdentityHashMap<>();
   private final Map<Integer, List<Finding>> findings;
   private final int heading;
   private final int[][] styles = new int[FilledColumn.values().length][2];
@@ -42,7 +43,7 @@ final class RowCells implements RowAdditions {
       Look look) {
     this.plan = plan;
     this.headings = headings;
-    this.basis = basis;
+    plan.blocks().forEach(block -> names.put(block, new CellNames(block, basis)));
     this.findings = findings;
     this.heading = look.heading().getIndex();
     this.text = look.filledText(false).getIndex();
@@ -68,9 +69,10 @@ final class RowCells implements RowAdditions {
       }
     }
     for (SheetPlan.Placed placed : plan.at(row)) {
-      Function<Place, String> names = new CellNames(placed.block(), basis, row + 1);
+      CellNames here = names.get(placed.block()).at(row + 1);
+      int at = placed.block().firstColumn();
       for (FilledColumn column : plan.columns()) {
-        cells.add(cell(placed, column, names));
+        cells.add(cell(placed, at++, column, here));
       }
     }
     // the headings of one table can stand in a row of lines of another
@@ -93,8 +95,7 @@ final class RowCells implements RowAdditions {
   }
 
   private AddedCell cell(
-      SheetPlan.Placed placed, FilledColumn column, Function<Place, String> names) {
-    int at = placed.block().column(column);
+      SheetPlan.Placed placed, int at, FilledColumn column, Function<Place, String> names) {
     FilledLine line = placed.line();
     if (column == FilledColumn.FINDINGS) {
       return new AddedCell(at, findingText, new CellContent.Text(findings(placed)));

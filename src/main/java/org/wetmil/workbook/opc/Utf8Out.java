@@ -9,10 +9,14 @@ import java.io.UncheckedIOException;
  * JDK's writers take through three buffers and a general encoder.
  */
 final class Utf8Out {
-  private static final int LONGEST = 4;
+  /** Bytes of a character, and of what may have to be said before it. */
+  private static final int LONGEST = 5;
+
+  private static final int CHUNK = 512;
 
   private final OutputStream out;
   private final byte[] buffer = new byte[1 << 15];
+  private final char[] chars = new char[CHUNK];
   private int size;
   private char high;
 
@@ -21,19 +25,27 @@ final class Utf8Out {
   }
 
   void write(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      write(text.charAt(i));
+    for (int from = 0; from < text.length(); from += CHUNK) {
+      int to = Math.min(text.length(), from + CHUNK);
+      text.getChars(from, to, chars, 0);
+      write(chars, 0, to - from);
     }
   }
 
-  void write(char c) {
-    if (size > buffer.length - 2 * LONGEST) {
-      pass();
-    }
-    if (c < 0x80 && high == 0) {
-      buffer[size++] = (byte) c;
-    } else {
-      other(c);
+  void write(char[] text, int from, int length) {
+    int end = from + length;
+    int at = from;
+    while (at < end) {
+      if (size > buffer.length - 2 * LONGEST) {
+        pass();
+      }
+      int room = Math.min(end, at + buffer.length - size - LONGEST);
+      while (at < room && text[at] < 0x80 && high == 0) {
+        buffer[size++] = (byte) text[at++];
+      }
+      if (at < room) {
+        other(text[at++]);
+      }
     }
   }
 

@@ -12,6 +12,9 @@ public final class Xstring {
 
   /** Text as it is to be stored. */
   public static String encode(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder out = null;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
@@ -53,6 +56,16 @@ public final class Xstring {
       }
     }
     return out.toString();
+  }
+
+  /** Whether a text has nothing that could have to be escaped, as nearly all have. */
+  private static boolean isPlain(String text) {
+    for (char c : text.toCharArray()) {
+      if (c < ' ' || c == '_' || c >= Character.MIN_SURROGATE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether text from here on would be read as an escape once it is stored. */

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.stream;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The place of a cell, both counted from 0. Bounds are those of the file format: 1,048,576 rows and
@@ -10,6 +11,10 @@ public record CellAddress(int row, int column) {
   public static final int MAX_ROWS = 1 << 20;
   public static final int MAX_COLUMNS = 1 << 14;
   private static final int LETTERS = 26;
+
+  /** The letters of the columns that bids have, since they are asked for with every cell. */
+  private static final String[] USUAL =
+      IntStream.range(0, LETTERS * LETTERS).mapToObj(CellAddress::spelt).toArray(String[]::new);
 
   /** Reads an address such as "B12"; empty when it is none or out of bounds. */
   public static Optional<CellAddress> find(String text) {
@@ -37,6 +42,10 @@ public record CellAddress(int row, int column) {
 
   /** The letters of a column. */
   public static String letters(int column) {
+    return column < USUAL.length ? USUAL[column] : spelt(column);
+  }
+
+  private static String spelt(int column) {
     StringBuilder out = new StringBuilder();
     for (int rest = column + 1; rest > 0; rest = (rest - 1) / LETTERS) {
       out.insert(0, (char) ('A' + (rest - 1) % LETTERS));
