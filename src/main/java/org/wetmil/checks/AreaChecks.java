@@ -115,19 +115,19 @@ final class AreaChecks {
 
   private static Optional<Fault> openings(Line line) {
     Area area = line.filled().area();
-    double openings = line.number(OPENINGS);
-    if (area == null || !area.isKnown() || !(openings > 0)) {
+    if (area == null || !area.isKnown() || !(area.deducted().value() > 0)) {
       return Optional.empty();
     }
     Unit unit = Quantity.AREA.unit(line.system());
     double gross = unit.to(Quantity.AREA.base(), area.gross().value());
+    double openings = unit.to(Quantity.AREA.base(), area.deducted().value());
     if (openings < gross * (1 - 1e-12)) {
       return Optional.empty();
     }
     String measured = line.say(Quantity.AREA, openings);
     String limit = line.say(Quantity.AREA, gross);
     return line.found(
-        OPENINGS,
+        line.has(OPENINGS) ? OPENINGS : null,
         measured,
         limit,
         "Openings of %s take the whole %s of the surface; check both.".formatted(measured, limit));
