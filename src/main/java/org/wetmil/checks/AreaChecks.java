@@ -25,9 +25,6 @@ import org.wetmil.quantity.UnitSystem;
 
 /** Areas and dimensions that cannot be what was meant. */
 final class AreaChecks {
-  /** Length in metres past which a smaller unit is suspected (house). */
-  private static final double LONG_M = 100;
-
   static final List<Check> ALL =
       List.of(
           new Check(
@@ -177,11 +174,12 @@ final class AreaChecks {
   }
 
   private static Optional<Fault> lengthUnit(Line line, InputColumn column) {
-    if (!(Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC) > LONG_M)) {
+    if (!(Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC)
+        > CheckLimits.LONG_IN_METRES.value())) {
       return Optional.empty();
     }
     String measured = line.say(Quantity.LENGTH, line.number(column));
-    String limit = Say.number(LONG_M, 0) + " m";
+    String limit = Say.number(CheckLimits.LONG_IN_METRES.value(), 0) + " m";
     return LikelyUnit.of(column, line.cell(column), line.system())
         .map(
             likely ->
@@ -238,7 +236,7 @@ final class AreaChecks {
         line.pair(
             Quantity.AREA,
             unit.to(Quantity.AREA.base(), area.gross().value()),
-            GreatestSizes.AREA_FT2);
+            GreatestSizes.AREA.value());
     return Optional.of(
         line.fault(
                 null,
