@@ -25,9 +25,6 @@ import org.wetmil.quantity.UnitSystem;
 
 /** Areas and dimensions that cannot be what was meant. */
 final class AreaChecks {
-  /** Length in metres past which a smaller unit is suspected (house). */
-  private static final double LONG_M = 100;
-
   static final List<Check> ALL =
       List.of(
           new Check(
@@ -115,19 +112,19 @@ final class AreaChecks {
 
   private static Optional<Fault> openings(Line line) {
     Area area = line.filled().area();
-    double openings = line.number(OPENINGS);
-    if (area == null || !area.isKnown() || !(openings > 0)) {
+    if (area == null || !area.isKnown() || !(area.deducted().value() > 0)) {
       return Optional.empty();
     }
     Unit unit = Quantity.AREA.unit(line.system());
     double gross = unit.to(Quantity.AREA.base(), area.gross().value());
+    double openings = unit.to(Quantity.AREA.base(), area.deducted().value());
     if (openings < gross * (1 - 1e-12)) {
       return Optional.empty();
     }
     String measured = line.say(Quantity.AREA, openings);
     String limit = line.say(Quantity.AREA, gross);
     return line.found(
-        OPENINGS,
+        line.has(OPENINGS) ? OPENINGS : null,
         measured,
         limit,
         "Openings of %s take the whole %s of the surface; check both.".formatted(measured, limit));
@@ -177,11 +174,12 @@ final class AreaChecks {
   }
 
   private static Optional<Fault> lengthUnit(Line line, InputColumn column) {
-    if (!(Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC) > LONG_M)) {
+    if (!(Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC)
+        > CheckLimits.LONG_IN_METRES.value())) {
       return Optional.empty();
     }
     String measured = line.say(Quantity.LENGTH, line.number(column));
-    String limit = Say.number(LONG_M, 0) + " m";
+    String limit = Say.number(CheckLimits.LONG_IN_METRES.value(), 0) + " m";
     return LikelyUnit.of(column, line.cell(column), line.system())
         .map(
             likely ->
@@ -238,7 +236,7 @@ final class AreaChecks {
         line.pair(
             Quantity.AREA,
             unit.to(Quantity.AREA.base(), area.gross().value()),
-            GreatestSizes.AREA_FT2);
+            GreatestSizes.AREA.value());
     return Optional.of(
         line.fault(
                 null,

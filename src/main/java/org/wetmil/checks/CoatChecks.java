@@ -160,7 +160,7 @@ final class CoatChecks {
     double dryMil = line.filled().base(FilledColumn.DRY_FILM);
     if (specified.low() < specified.high()
         || !(dryMil < specified.number() * (1 - ROUNDING))
-        || dryMil < FilmOfCoats.LEAST_OF_VALUE * specified.number() * (1 - ROUNDING)) {
+        || dryMil < CheckLimits.LEAST_FILM.value() * specified.number() * (1 - ROUNDING)) {
       return Optional.empty();
     }
     Say.Pair said = line.pair(Quantity.FILM, dryMil, specified.number());

@@ -71,9 +71,6 @@ final class FilmChecks {
               "Decide how it will be sprayed; change the setting Narrow work if it is the other way.",
               Rule.ofLine(FilmChecks::narrowStep)));
 
-  /** Share of the setting Narrow work within which the step is told (house). */
-  private static final double NEAR_STEP = 0.1;
-
   private FilmChecks() {}
 
   private static Optional<Fault> narrowStep(Line line) {
@@ -83,7 +80,8 @@ final class FilmChecks {
     double widthIn = line.filled().stroke().widthIn();
     double stepIn = line.setting(Setting.NARROW_WORK);
     double overlap = line.setting(Setting.OVERLAP);
-    if (!(Math.abs(widthIn / stepIn - 1) <= NEAR_STEP + 1e-9) || !(overlap > 0)) {
+    if (!(Math.abs(widthIn / stepIn - 1) <= CheckLimits.NEAR_NARROW.value() + 1e-9)
+        || !(overlap > 0)) {
       return Optional.empty();
     }
     boolean narrow = line.filled().stroke().narrow();

@@ -14,11 +14,6 @@ import org.wetmil.trade.Film;
 
 /** Which number of coats builds the dry film that a line specifies; each is tried on the line. */
 final class FilmOfCoats {
-  /** Shares of a single value between which a film is accepted (published, second hand). */
-  static final double LEAST_OF_VALUE = 0.8;
-
-  static final double MOST_OF_VALUE = 1.2;
-
   /** What two ways of computing one film may differ by. */
   private static final double ROUNDING = 1e-9;
 
@@ -46,7 +41,9 @@ final class FilmOfCoats {
     InputValue specified = line.cell(SPECIFIED_FILM);
     return specified.low() < specified.high()
         ? new Accepted(specified.low(), specified.high())
-        : new Accepted(LEAST_OF_VALUE * specified.number(), MOST_OF_VALUE * specified.number());
+        : new Accepted(
+            CheckLimits.LEAST_FILM.value() * specified.number(),
+            CheckLimits.GREATEST_FILM.value() * specified.number());
   }
 
   /** The dry film that so many coats would build. */

@@ -19,11 +19,6 @@ import org.wetmil.trade.TipCode;
  * the flow, and with it the loss, so each is tried on the line before it is advised.
  */
 final class HoseAdvice {
-  /** Gauges are set in such steps: psi, and bar (house). */
-  private static final double STEP_PSI = 50;
-
-  private static final double STEP_BAR = 5;
-
   private static final double ROUNDING = 1e-9;
 
   /** Lines that are alike get the same advice; a sheet may have many. */
@@ -71,8 +66,10 @@ final class HoseAdvice {
     Setup wanted = trial.tip(setup.tip(), least, true);
     double step =
         line.system() == UnitSystem.US
-            ? STEP_PSI
-            : Quantity.PRESSURE.unit(line.system()).to(Quantity.PRESSURE.base(), STEP_BAR);
+            ? CheckLimits.GAUGE_STEP_PSI.value()
+            : Quantity.PRESSURE
+                .unit(line.system())
+                .to(Quantity.PRESSURE.base(), CheckLimits.GAUGE_STEP_BAR.value());
     double set = Math.ceil(wanted.gun().pumpPsi() / step - ROUNDING) * step;
     double most = line.setting(Setting.GREATEST_PRESSURE);
     double rating = line.sprayer().greatestPsi();

@@ -12,16 +12,6 @@ final class LikelyUnit {
   private static final List<Unit> US = List.of(Unit.INCH, Unit.MILLIMETRE);
   private static final List<Unit> METRIC = List.of(Unit.MILLIMETRE, Unit.CENTIMETRE);
 
-  /** Heights that walls and gables have, in feet (house). */
-  private static final double LEAST_HEIGHT_FT = 5;
-
-  private static final double GREATEST_HEIGHT_FT = 40;
-
-  /** Lengths that rooms and pieces of a building have, in metres (house). */
-  private static final double LEAST_LENGTH_M = 0.5;
-
-  private static final double GREATEST_LENGTH_M = 60;
-
   private LikelyUnit() {}
 
   /** The first unit in which the number of the cell is a likely size of its kind. */
@@ -45,10 +35,12 @@ final class LikelyUnit {
   private static boolean isLikely(InputColumn column, Unit unit, double number) {
     if (column == InputColumn.HEIGHT) {
       double feet = unit.to(Unit.FOOT, number);
-      return feet >= LEAST_HEIGHT_FT && feet <= GREATEST_HEIGHT_FT;
+      return feet >= CheckLimits.LEAST_LIKELY_HEIGHT.value()
+          && feet <= CheckLimits.GREATEST_LIKELY_HEIGHT.value();
     }
     double metres = unit.to(Unit.METRE, number);
-    return metres >= LEAST_LENGTH_M && metres <= GREATEST_LENGTH_M;
+    return metres >= CheckLimits.LEAST_LIKELY_LENGTH.value()
+        && metres <= CheckLimits.GREATEST_LIKELY_LENGTH.value();
   }
 
   /** Its name in a sentence. */

@@ -4,6 +4,7 @@ import static org.wetmil.estimate.InputColumn.BACK_ROLL;
 import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.CONDITION;
 import static org.wetmil.estimate.InputColumn.INCLUDE;
+import static org.wetmil.estimate.InputColumn.SHAPE;
 import static org.wetmil.estimate.InputColumn.SPRAYER;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 import static org.wetmil.estimate.InputColumn.TEXTURE;
@@ -88,6 +89,22 @@ final class NameChecks {
                           line.work().textureFound(),
                           "Textures",
                           ", so the surface counts as smooth"))),
+          new Check(
+              "unknown-shape",
+              Severity.WARNING,
+              "The shape is not known",
+              "A shape changes the area that is painted, up to twice the flat one.",
+              Kind.HOUSE,
+              "the Shapes table",
+              "Write one of the names offered, or add a row to a Shapes sheet.",
+              Rule.ofLine(
+                  line ->
+                      unknown(
+                          line,
+                          SHAPE,
+                          line.work().shapeFound(),
+                          "Shapes",
+                          ", so the surface keeps its own factor"))),
           new Check(
               "unknown-sprayer",
               Severity.WARNING,

@@ -23,18 +23,6 @@ import org.wetmil.trade.DewPoint;
 
 /** Cautions that the figures of a bid call for; never a legal conclusion. */
 final class SafetyChecks {
-  /** Pressure from which an airless gun is to have a safety (published, 29 CFR 1926.302(b)). */
-  private static final double LATCH_PSI = 1000;
-
-  /** Buildings of this year and later are outside the lead rule (published, 40 CFR 745). */
-  private static final double LEAD_YEAR = 1978;
-
-  /** Disturbed area of one room up to which work counts as minor (published, 40 CFR 745.83). */
-  private static final double LEAD_ROOM_FT2 = 6;
-
-  /** Disturbed area outside up to which work counts as minor (published, 40 CFR 745.83). */
-  private static final double LEAD_OUTSIDE_FT2 = 20;
-
   private static final String OUTSIDE = "outside";
   private static final int MOST_ROOMS_NAMED = 5;
 
@@ -97,12 +85,12 @@ final class SafetyChecks {
             .mapToDouble(line -> line.filled().setPsi())
             .max()
             .orElse(0);
-    if (most < LATCH_PSI) {
+    if (most < CheckLimits.LATCH.value()) {
       return Stream.empty();
     }
     UnitSystem system = bid.bid().system();
     String measured = Say.of(Quantity.PRESSURE, most, system);
-    String limit = Say.of(Quantity.PRESSURE, LATCH_PSI, system);
+    String limit = Say.of(Quantity.PRESSURE, CheckLimits.LATCH.value(), system);
     return Stream.of(
         Fault.ofJob(
             measured,
@@ -130,7 +118,7 @@ final class SafetyChecks {
 
   private static Stream<Fault> lead(FilledBid bid) {
     double year = bid.bid().catalogue().number(Setting.YEAR_BUILT);
-    if (!(year < LEAD_YEAR)) {
+    if (!(year < CheckLimits.LEAD_YEAR.value())) {
       return Stream.empty();
     }
     // the limit outside is for the whole job, inside for each room
@@ -140,10 +128,12 @@ final class SafetyChecks {
         .forEach(line -> places.computeIfAbsent(place(line), place -> new ArrayList<>()).add(line));
     List<Line> outside = places.remove(OUTSIDE);
     List<List<Line>> rooms =
-        places.values().stream().filter(lines -> ft2(lines) > LEAD_ROOM_FT2).toList();
+        places.values().stream()
+            .filter(lines -> ft2(lines) > CheckLimits.LEAD_ROOM.value())
+            .toList();
     return Stream.concat(
         rooms.isEmpty() ? Stream.empty() : Stream.of(leadInside(rooms, year)),
-        outside == null || !(ft2(outside) > LEAD_OUTSIDE_FT2)
+        outside == null || !(ft2(outside) > CheckLimits.LEAD_OUTSIDE.value())
             ? Stream.empty()
             : Stream.of(leadOutside(outside, year)));
   }
@@ -152,7 +142,7 @@ final class SafetyChecks {
   private static Fault leadInside(List<List<Line>> rooms, double year) {
     List<Line> first = rooms.get(0);
     double ft2 = rooms.stream().mapToDouble(SafetyChecks::ft2).sum();
-    Say.Pair said = first.get(0).pair(Quantity.AREA, ft2, LEAD_ROOM_FT2);
+    Say.Pair said = first.get(0).pair(Quantity.AREA, ft2, CheckLimits.LEAD_ROOM.value());
     List<String> names = rooms.stream().map(lines -> lines.get(0).text(ROOM)).toList();
     boolean few = rooms.size() <= MOST_ROOMS_NAMED && names.stream().noneMatch(String::isEmpty);
     String where = few ? Say.and(names) : rooms.size() + (rooms.size() == 1 ? " room" : " rooms");
@@ -160,7 +150,7 @@ final class SafetyChecks {
   }
 
   private static Fault leadOutside(List<Line> lines, double year) {
-    Say.Pair said = lines.get(0).pair(Quantity.AREA, ft2(lines), LEAD_OUTSIDE_FT2);
+    Say.Pair said = lines.get(0).pair(Quantity.AREA, ft2(lines), CheckLimits.LEAD_OUTSIDE.value());
     return lead(lines.get(0), said, year, "outside,");
   }
 

@@ -73,7 +73,7 @@ public record Area(
     Expr gross = stated ? shaped.flat(terms.input(InputColumn.AREA)) : measured;
     List<Openings.Placed> listed = openings.of(line);
     double ft2 = Quantity.AREA.unit(terms.system()).to(Quantity.AREA.base(), gross.value());
-    if (ft2 > GreatestSizes.AREA_FT2) {
+    if (ft2 > GreatestSizes.AREA.value()) {
       return new Area(
           gross,
           null,

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
+import org.wetmil.trade.Constant;
 
 /**
  * The greatest sizes that a line is taken with. What is past them is a slip of the keys or of the
@@ -12,8 +13,10 @@ import org.wetmil.catalogue.Setting;
  * rest is so far off that nobody would raise it.
  */
 public final class GreatestSizes {
-  /** Gross area of one line that no job comes near, about 9 km² (house). */
-  public static final double AREA_FT2 = 1e8;
+  /** Gross area of one line that no job comes near, about 9 km². */
+  public static final Constant AREA =
+      new Constant(
+          "Greatest area that a line is taken with", 1e8, "ft2", Constant.Kind.HOUSE, "judgement");
 
   private GreatestSizes() {}
 
@@ -41,7 +44,7 @@ public final class GreatestSizes {
     // house, each a hundred times what a large job has
     return switch (column) {
       case COUNT, MASK_OPENINGS -> 1e6;
-      case AREA, OPENINGS -> AREA_FT2;
+      case AREA, OPENINGS -> AREA.value();
       case GIRTH -> 4000;
       case SPECIFIED_FILM -> 1000;
       case MASK_EDGE, ACTUAL_PAINT, ACTUAL_HOURS -> 1e7;

@@ -115,10 +115,19 @@ public enum MeasuringRule {
     return deductedOverM2 > 0 && deductedOverM2 < Limit.NEVER;
   }
 
+  /**
+   * Area in m² up to which an opening is measured over; 0 where every one comes off.
+   *
+   * @param inFloor whether it is in a floor
+   */
+  public double measuredOverUpToM2(boolean inFloor) {
+    return inFloor ? floorDeductedOverM2 : deductedOverM2;
+  }
+
   /** Whether one of this size comes off its face at all. */
   public boolean isDeducted(Opening opening, boolean inFloor) {
     return switch (opening.role()) {
-      case OPENING -> over(opening.areaM2(), inFloor ? floorDeductedOverM2 : deductedOverM2);
+      case OPENING -> over(opening.areaM2(), measuredOverUpToM2(inFloor));
       case MEMBER -> over(Math.min(opening.widthM(), opening.heightM()), memberOverM);
       case PLINTH -> over(opening.heightM(), plinthOverM);
       case GAP -> over(opening.widthM(), gapOverM) && over(opening.areaM2(), gapAreaM2());

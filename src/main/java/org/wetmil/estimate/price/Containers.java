@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
@@ -47,10 +48,8 @@ public record Containers(Unit unit, List<Container> sizes, String sizesFault, St
   /** The sizes of a coating, else the usual ones of the settings. */
   public static Containers of(Catalogue catalogue, Coating coating, UnitSystem system) {
     Entry stated = coating.row().get("Container sizes");
-    Setting usual =
-        system == UnitSystem.US ? Setting.CONTAINER_SIZES : Setting.CONTAINER_SIZES_METRIC;
     Unit fallback = Quantity.VOLUME.unit(system);
-    Sizes sizes = sizes(catalogue.text(usual), fallback);
+    Sizes sizes = sizes(catalogue.text(usual(system)), fallback);
     if (sizes.values().isEmpty()) {
       sizes = new Sizes(fallback, List.of(BigDecimal.ONE), sizes.fault());
     }
@@ -59,6 +58,23 @@ public record Containers(Unit unit, List<Container> sizes, String sizesFault, St
       sizes = own.fault().isEmpty() ? own : new Sizes(sizes.unit(), sizes.values(), own.fault());
     }
     return priced(sizes, coating.row().text("Price"));
+  }
+
+  /** The setting that holds the sizes of coatings that state none. */
+  public static Setting usual(UnitSystem system) {
+    return system == UnitSystem.US ? Setting.CONTAINER_SIZES : Setting.CONTAINER_SIZES_METRIC;
+  }
+
+  /** What is wrong with the sizes of that setting; empty when nothing is. */
+  public static String usualFault(Catalogue catalogue, UnitSystem system) {
+    return sizes(catalogue.text(usual(system)), Quantity.VOLUME.unit(system)).fault();
+  }
+
+  /** The sizes as a list for the reader, with their unit. */
+  public String shown() {
+    return sizes.stream()
+        .map(each -> each.size().toPlainString() + " " + unit.symbol())
+        .collect(Collectors.joining("; "));
   }
 
   public boolean isPriced() {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.wetmil.catalogue.Catalogue;
@@ -81,6 +82,11 @@ final class BasisBook {
     textures.forEach(this::table);
     conditions.forEach(this::table);
     sprayers.forEach(this::table);
+    catalogue.openings().stream()
+        .map(opening -> catalogue.openingKind(opening.kind()).orNull())
+        .filter(Objects::nonNull)
+        .distinct()
+        .forEach(kind -> table(kind.row()));
     catalogue.rows(Tables.TIPS_ON_HAND).forEach(this::table);
     catalogue.rows(Tables.GUARDS_ON_HAND).forEach(this::table);
     catalogue.rows(Tables.BUCKET_TESTS).forEach(this::table);

@@ -2,8 +2,10 @@ package org.wetmil.workbook.fill;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -13,13 +15,18 @@ import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Origin;
 import org.wetmil.catalogue.Setting;
+import org.wetmil.checks.CheckLimits;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.Openings;
+import org.wetmil.measure.MeasuringRule;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.trade.Constant;
+import org.wetmil.trade.Constants;
 import org.wetmil.workbook.read.earlier.BasisWords;
 import org.wetmil.workbook.read.earlier.EarlierFill;
 import org.wetmil.workbook.read.earlier.FormulaShapes;
@@ -64,6 +71,7 @@ final class BasisSheet {
     totals();
     follows();
     units();
+    constants();
     figures();
     fills(stamp, fills);
     for (int i = 0; i < WIDTHS.length; i++) {
@@ -77,7 +85,8 @@ final class BasisSheet {
     rows.row().text("Basis of these figures", look.title());
     rows.gap();
     fact("Job", filled.bid().job());
-    fact("Measuring rule", catalogue.text(Setting.MEASURING_RULE));
+    MeasuringRule rule = Openings.rule(catalogue);
+    fact("Measuring rule", rule.title() + ": " + rule.meaning() + " (" + rule.source() + ")");
     fact("Figures follow", catalogue.text(Setting.FIGURES_FOLLOW) + " tip");
     fact("Units of this page", book.system() == UnitSystem.US ? "US" : "metric");
     if (!renamed.isEmpty()) {
@@ -216,6 +225,36 @@ final class BasisSheet {
               }
             });
     rows.gap();
+  }
+
+  /** What the formulas and checks hold fixed, so that nothing they rest on is out of sight. */
+  private void constants() {
+    rows.row().text("Held fixed in formulas and checks", look.block());
+    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.row()
+        .text("Constant", look.heading())
+        .text("", look.heading())
+        .text("", look.heading())
+        .text("Value", look.heading())
+        .text("Unit", look.heading())
+        .text("Kind", look.heading())
+        .text("Source", look.heading());
+    Stream.of(Constants.ALL, CheckLimits.ALL).flatMap(List::stream).forEach(this::constant);
+    rows.gap();
+  }
+
+  private void constant(Constant constant) {
+    rows.row()
+        .text(constant.name(), look.text(false))
+        .skip(2)
+        .number(constant.value(), look.plain())
+        .text(constant.unit(), look.text(false))
+        .text(constant.kind().name().toLowerCase(Locale.ROOT), look.text(false))
+        .text(constant.source(), look.text(true));
+    int lines = Heights.lines(constant.source(), WIDTHS[6]);
+    if (lines > 1) {
+      rows.current().setHeightInPoints((float) Heights.points(lines));
+    }
   }
 
   private void figures() {

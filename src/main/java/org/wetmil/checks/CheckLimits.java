@@ -1,0 +1,94 @@
+package org.wetmil.checks;
+
+import static org.wetmil.trade.Constant.Kind.HOUSE;
+import static org.wetmil.trade.Constant.Kind.PUBLISHED;
+
+import java.util.List;
+import org.wetmil.estimate.GreatestSizes;
+import org.wetmil.trade.Constant;
+
+/** Limits of checks that are no settings; {@link #ALL} is what the Basis sheet prints of them. */
+public final class CheckLimits {
+  static final Constant LEAST_LIKELY_HEIGHT =
+      house("Least likely height of a wall, to guess its unit", 5, "ft");
+  static final Constant GREATEST_LIKELY_HEIGHT =
+      house("Greatest likely height of a wall, to guess its unit", 40, "ft");
+  static final Constant LEAST_LIKELY_LENGTH =
+      house("Least likely length, to guess its unit", 0.5, "m");
+  static final Constant GREATEST_LIKELY_LENGTH =
+      house("Greatest likely length, to guess its unit", 60, "m");
+  static final Constant LONG_IN_METRES =
+      house("Length in metres past which a smaller unit is suspected", 100, "m");
+  static final Constant NEAR_NARROW =
+      house("Share of the setting Narrow work within which its step is told", 0.1, "share");
+  static final Constant GAUGE_STEP_PSI = house("Step of a pressure that is advised", 50, "psi");
+  static final Constant GAUGE_STEP_BAR = house("Step of a pressure that is advised", 5, "bar");
+
+  static final Constant LEAST_FILM =
+      new Constant(
+          "Least accepted share of a single dry film",
+          0.8,
+          "share",
+          PUBLISHED,
+          "coating practice standard of 2012 as quoted by others");
+  static final Constant GREATEST_FILM =
+      new Constant(
+          "Greatest accepted share of a single dry film",
+          1.2,
+          "share",
+          PUBLISHED,
+          "coating practice standard of 2012 as quoted by others");
+  static final Constant LATCH =
+      new Constant(
+          "Pressure from which an airless gun is to have a safety",
+          1000,
+          "psi",
+          PUBLISHED,
+          "29 CFR 1926.302(b)");
+  static final Constant LEAD_YEAR =
+      new Constant(
+          "Year from which a building is outside the lead rule",
+          1978,
+          "year",
+          PUBLISHED,
+          "40 CFR 745.83");
+  static final Constant LEAD_ROOM =
+      new Constant(
+          "Disturbed area of a room up to which work is minor",
+          6,
+          "ft2",
+          PUBLISHED,
+          "40 CFR 745.83");
+  static final Constant LEAD_OUTSIDE =
+      new Constant(
+          "Disturbed area outside up to which work is minor",
+          20,
+          "ft2",
+          PUBLISHED,
+          "40 CFR 745.83");
+
+  /** Every limit above, and the greatest sizes that a line is taken with. */
+  public static final List<Constant> ALL =
+      List.of(
+          LEAST_LIKELY_HEIGHT,
+          GREATEST_LIKELY_HEIGHT,
+          LEAST_LIKELY_LENGTH,
+          GREATEST_LIKELY_LENGTH,
+          LONG_IN_METRES,
+          GreatestSizes.AREA,
+          NEAR_NARROW,
+          GAUGE_STEP_PSI,
+          GAUGE_STEP_BAR,
+          LEAST_FILM,
+          GREATEST_FILM,
+          LATCH,
+          LEAD_YEAR,
+          LEAD_ROOM,
+          LEAD_OUTSIDE);
+
+  private CheckLimits() {}
+
+  private static Constant house(String name, double value, String unit) {
+    return new Constant(name, value, unit, HOUSE, "judgement");
+  }
+}
