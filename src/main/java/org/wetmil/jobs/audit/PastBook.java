@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastLine;
+import org.wetmil.audit.tables.TableMoves;
+import org.wetmil.audit.tables.TodaysTables;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
@@ -28,6 +30,7 @@ import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.OldSums;
+import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.read.ReadableCopy;
 
 /**
@@ -39,6 +42,7 @@ import org.wetmil.workbook.read.ReadableCopy;
  * @param estimated by measure, the whole bid with what only the job as a whole has
  * @param coatings the coating's name by every name it has in the bid
  * @param price null when it is not all stated
+ * @param moves the bid with its own tables and with today's
  * @param mistakes of arithmetic in its own cells
  */
 record PastBook(
@@ -55,13 +59,21 @@ record PastBook(
     String crew,
     String estimator,
     Price price,
+    TableMoves moves,
     List<OldSums.Mistake> mistakes) {
 
-  /** Reads and fills a workbook; throws as the reader does. */
-  static PastBook read(Path file, UnitSystem system) {
+  /**
+   * Reads and fills a workbook; throws as the reader does.
+   *
+   * @param today the tables to bid with now
+   */
+  static PastBook read(Path file, UnitSystem system, Catalogue today) {
     try (ReadableCopy copy = ReadableCopy.of(file)) {
-      FilledBid filled = Estimator.fill(BidReader.read(copy).bid());
-      return new Reader(file, filled, OldSums.of(copy), system).book();
+      ReadWorkbook read = BidReader.read(copy);
+      Catalogue now = TodaysTables.of(read.bid().catalogue(), today);
+      FilledBid filled = Estimator.fill(read.bid());
+      TableMoves moves = TableMoves.of(filled, read.carried(), now);
+      return new Reader(file, filled, now, moves, OldSums.of(copy), system).book();
     }
   }
 
@@ -77,15 +89,25 @@ record PastBook(
   private static final class Reader {
     private final Path file;
     private final FilledBid filled;
+    private final Catalogue today;
+    private final TableMoves moves;
     private final List<OldSums.Mistake> mistakes;
     private final Catalogue catalogue;
     private final HeightClass heights;
     private final FilledJob job;
     private final Map<List<Object>, Set<String>> fired = new HashMap<>();
 
-    Reader(Path file, FilledBid filled, List<OldSums.Mistake> mistakes, UnitSystem system) {
+    Reader(
+        Path file,
+        FilledBid filled,
+        Catalogue today,
+        TableMoves moves,
+        List<OldSums.Mistake> mistakes,
+        UnitSystem system) {
       this.file = file;
       this.filled = filled;
+      this.today = today;
+      this.moves = moves;
       this.mistakes = mistakes;
       this.catalogue = filled.bid().catalogue();
       this.heights = new HeightClass(catalogue, system);
@@ -133,6 +155,7 @@ record PastBook(
           catalogue.text(Setting.CREW_NAME),
           catalogue.text(Setting.ESTIMATOR),
           job.price().price().orElse(null),
+          moves,
           mistakes);
     }
 
@@ -149,7 +172,7 @@ record PastBook(
     }
 
     private PastLine line(FilledLine line, double morePaint, double moreHours) {
-      Applied applied = Applied.of(line);
+      Applied applied = Applied.of(line, today);
       return new PastLine(
           coating(line),
           line.work().surface() == null

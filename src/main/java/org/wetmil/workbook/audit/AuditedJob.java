@@ -2,6 +2,7 @@ package org.wetmil.workbook.audit;
 
 import java.math.BigDecimal;
 import org.wetmil.audit.past.PastBid;
+import org.wetmil.audit.tables.TableMoves;
 
 /**
  * A past bid as the list of jobs shows it.
@@ -13,6 +14,7 @@ import org.wetmil.audit.past.PastBid;
  * @param hours person-hours of the whole bid
  * @param price before tax; null when the bid states none
  * @param direct its own direct cost; null when the bid does not price everything
+ * @param moves the bid with its own tables and with today's
  */
 public record AuditedJob(
     String file,
@@ -22,4 +24,5 @@ public record AuditedJob(
     double paintGal,
     double hours,
     BigDecimal price,
-    BigDecimal direct) {}
+    BigDecimal direct,
+    TableMoves moves) {}

@@ -56,6 +56,7 @@ public final class BidReader {
   private final ReadOptions options;
   private HeadingWords words;
   private List<EarlierFill> fills = List.of();
+  private List<EarlierBasis.Yours> onBasis = List.of();
   private Set<FilledColumn> notTold = Set.of();
 
   private BidReader(
@@ -151,7 +152,8 @@ public final class BidReader {
         marks.sheets(),
         grids.ours(),
         rows,
-        fills);
+        fills,
+        EstimatorTables.asFilled(onBasis, catalogue));
   }
 
   /** Takes up what is on the sheets of an earlier fill. */
@@ -169,6 +171,7 @@ public final class BidReader {
       }
       EarlierBasis basis = new EarlierBasis(grid);
       fills = basis.fills();
+      onBasis = basis.all();
       notTold = basis.hasHose() ? Set.of(FilledColumn.FLOW) : Set.of();
       Catalogue known = tables.over(UnitSystem.US, new ArrayList<>());
       basis.yours().forEach(yours -> remarks.add(tables.addOnBasis(yours, known)));
