@@ -163,6 +163,7 @@ public final class AuditJob {
         book.estimated().get(Measure.HOURS),
         book.price() == null ? null : book.price().beforeTax(),
         book.price() == null ? null : book.price().direct(),
-        book.moves());
+        book.moves(),
+        book.checks());
   }
 }

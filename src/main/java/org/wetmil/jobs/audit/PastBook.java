@@ -27,6 +27,7 @@ import org.wetmil.estimate.job.JobFigure;
 import org.wetmil.estimate.price.Price;
 import org.wetmil.ledger.DateText;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.audit.FiredCheck;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.OldSums;
@@ -43,6 +44,7 @@ import org.wetmil.workbook.read.ReadableCopy;
  * @param coatings the coating's name by every name it has in the bid
  * @param price null when it is not all stated
  * @param moves the bid with its own tables and with today's
+ * @param checks that fired on its lines
  * @param mistakes of arithmetic in its own cells
  */
 record PastBook(
@@ -60,6 +62,7 @@ record PastBook(
     String estimator,
     Price price,
     TableMoves moves,
+    List<FiredCheck> checks,
     List<OldSums.Mistake> mistakes) {
 
   /**
@@ -73,7 +76,7 @@ record PastBook(
       Catalogue now = TodaysTables.of(read.bid().catalogue(), today);
       FilledBid filled = Estimator.fill(read.bid());
       TableMoves moves = TableMoves.of(filled, read.carried(), now);
-      return new Reader(file, filled, now, moves, OldSums.of(copy), system).book();
+      return new Reader(file, read, filled, now, moves, OldSums.of(copy), system).book();
     }
   }
 
@@ -96,9 +99,11 @@ record PastBook(
     private final HeightClass heights;
     private final FilledJob job;
     private final Map<List<Object>, Set<String>> fired = new HashMap<>();
+    private final List<FiredCheck> checks = new ArrayList<>();
 
     Reader(
         Path file,
+        ReadWorkbook read,
         FilledBid filled,
         Catalogue today,
         TableMoves moves,
@@ -112,18 +117,44 @@ record PastBook(
       this.catalogue = filled.bid().catalogue();
       this.heights = new HeightClass(catalogue, system);
       this.job = FilledJob.of(filled);
+      Map<List<Object>, FilledLine> lines = new HashMap<>();
+      counted().forEach(line -> lines.put(key(line), line));
       for (Finding finding : Checks.run(filled)) {
-        if (finding.spot().row() > 0) {
-          fired
-              .computeIfAbsent(
-                  List.of(finding.spot().sheet(), finding.spot().row()), any -> new TreeSet<>())
-              .add(finding.check());
+        FilledLine line = lines.get(List.of(finding.spot().sheet(), finding.spot().row()));
+        if (line != null) {
+          fired.computeIfAbsent(key(line), any -> new TreeSet<>()).add(finding.check());
+          checks.add(fired(read, finding, line));
         }
       }
     }
 
+    private static List<Object> key(FilledLine line) {
+      return List.of(line.line().sheet(), line.line().row());
+    }
+
+    private static FiredCheck fired(ReadWorkbook read, Finding finding, FilledLine line) {
+      String address =
+          read.layouts().stream()
+              .filter(layout -> layout.sheet().equals(finding.spot().sheet()))
+              .map(layout -> layout.address(finding.spot().row(), finding.spot().column()))
+              .findFirst()
+              .orElse("");
+      return new FiredCheck(
+          finding.check(),
+          finding.spot().sheet(),
+          address,
+          finding.room(),
+          surface(line),
+          coating(line));
+    }
+
+    /** The lines that count in the totals. */
+    private List<FilledLine> counted() {
+      return filled.lines().filter(line -> line.work().isIncluded()).toList();
+    }
+
     PastBook book() {
-      List<FilledLine> counted = filled.lines().filter(line -> line.work().isIncluded()).toList();
+      List<FilledLine> counted = counted();
       Map<Measure, List<Double>> taken =
           Map.of(
               Measure.PAINT, numbers(counted, InputColumn.ACTUAL_PAINT),
@@ -156,6 +187,7 @@ record PastBook(
           catalogue.text(Setting.ESTIMATOR),
           job.price().price().orElse(null),
           moves,
+          List.copyOf(checks),
           mistakes);
     }
 
@@ -175,15 +207,19 @@ record PastBook(
       Applied applied = Applied.of(line, today);
       return new PastLine(
           coating(line),
-          line.work().surface() == null
-              ? line.line().text(InputColumn.SURFACE)
-              : line.work().surface().name(),
+          surface(line),
           heights.of(line.line().number(InputColumn.HEIGHT)),
           line.isFilled() ? line.base(FilledColumn.PAINT) * morePaint : Double.NaN,
           line.isFilled() ? line.base(FilledColumn.LABOUR) * moreHours : Double.NaN,
           applied.sprayHours() * moreHours,
           applied.factors(),
-          fired.getOrDefault(List.of(line.line().sheet(), line.line().row()), Set.of()));
+          fired.getOrDefault(key(line), Set.of()));
+    }
+
+    private static String surface(FilledLine line) {
+      return line.work().surface() == null
+          ? line.line().text(InputColumn.SURFACE)
+          : line.work().surface().name();
     }
 
     private static String coating(FilledLine line) {

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.audit;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.tables.TableMoves;
 
@@ -15,6 +16,7 @@ import org.wetmil.audit.tables.TableMoves;
  * @param price before tax; null when the bid states none
  * @param direct its own direct cost; null when the bid does not price everything
  * @param moves the bid with its own tables and with today's
+ * @param fired checks that fired on its lines, in their order
  */
 public record AuditedJob(
     String file,
@@ -25,4 +27,5 @@ public record AuditedJob(
     double hours,
     BigDecimal price,
     BigDecimal direct,
-    TableMoves moves) {}
+    TableMoves moves,
+    List<FiredCheck> fired) {}

@@ -199,6 +199,16 @@ class AuditJobTest {
   }
 
   @Test
+  void cellsOnWhichChecksFiredAreListed() throws IOException {
+    bid("one", walls(20, 3.0, 9.0), walls(20, 3.0, 9.0));
+
+    audit("");
+
+    assertThat(cells("Setups")).contains("duplicate-line", "one.xlsx Bid!A3");
+    assertThat(cells("Fired checks")).contains("duplicate-line", "one.xlsx", "A3", "latex");
+  }
+
+  @Test
   void resultThatIsThereStaysWithoutForce() throws IOException {
     bid("one", walls(20, 3.0, 9.0));
     Files.writeString(output, "mine");
