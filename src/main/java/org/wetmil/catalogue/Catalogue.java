@@ -97,6 +97,13 @@ public final class Catalogue {
     return new Catalogue(merged, problems);
   }
 
+  /** These tables with the rows of some as given. */
+  public Catalogue withRows(Map<Tables, List<Row>> given) {
+    Map<Tables, Table> changed = new EnumMap<>(tables);
+    given.forEach((which, rows) -> changed.put(which, new Table(table(which).spec(), rows)));
+    return new Catalogue(changed, otherWords, new ArrayList<>());
+  }
+
   public Table table(Tables which) {
     return tables.get(which);
   }

@@ -33,6 +33,12 @@ final class AuditCommand implements Callable<Integer> {
   private Path actuals;
 
   @Option(
+      names = "--tables",
+      paramLabel = "FILE",
+      description = "A workbook with the tables that you bid with now; the built-in ones if none.")
+  private Path today;
+
+  @Option(
       names = "--out",
       paramLabel = "FILE",
       description = "The file to write; audit.xlsx in the folder above when not given.")
@@ -74,7 +80,8 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() {
     Path output = out == null ? folder.resolveSibling("audit.xlsx") : out;
     AuditOptions options =
-        new AuditOptions(actuals, units, paintTable, tables, date, ProjectVersion.version(), force);
+        new AuditOptions(
+            actuals, today, units, paintTable, tables, date, ProjectVersion.version(), force);
     PrintWriter err = spec.commandLine().getErr();
     AuditReport report = new AuditJob(options, new Progress(err)).audit(folder, output);
     new AuditPrinter(spec.commandLine().getOut(), err).print(report, output);

@@ -117,7 +117,8 @@ final class PastBids {
   /** The same with the suggested tables into another file. */
   static void audit(Path output, Path tables) {
     AuditOptions options =
-        new AuditOptions(ACTUALS, UnitSystem.US, PaintTable.LOSS, tables, DATE, "sample", true);
+        new AuditOptions(
+            ACTUALS, null, UnitSystem.US, PaintTable.LOSS, tables, DATE, "sample", true);
     new AuditJob(options, (done, all) -> {}).audit(FOLDER, output);
   }
 

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.wetmil.audit.past.PastLine;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
+import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Surface;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.quantity.Quantity;
@@ -15,6 +16,8 @@ import org.wetmil.quantity.Quantity;
 final class PaintSuggestions {
   /** Name of the table of losses by coating and surface. */
   static final String LOSSES = "Losses";
+
+  private static final String STICK = "Stick";
 
   private final Factors factors;
   private final Catalogue catalogue;
@@ -39,11 +42,22 @@ final class PaintSuggestions {
       return Optional.empty();
     }
     Bounds bounds =
-        Bounds.of(catalogue, Tables.SURFACES, "Stick")
+        Bounds.of(catalogue, Tables.SURFACES, STICK)
             .atMost(Bounds.GREATEST_TRANSFER / surface.hit());
-    double wanted = surface.stick() / factors.factor(pair.coating(), pair.surface());
-    return Optional.of(
-        suggest(LOSSES, pair, "Stick", Quantity.SHARE, surface.stick(), wanted, bounds));
+    double now = stick(pair, surface);
+    double wanted = now / factors.factor(pair.coating(), pair.surface());
+    return Optional.of(suggest(LOSSES, pair, STICK, Quantity.SHARE, now, wanted, bounds));
+  }
+
+  /** The stick of the pair, where the tables have one already; the coating may be a bid's own. */
+  private double stick(Pair pair, Surface surface) {
+    return catalogue.rows(Tables.LOSSES).stream()
+        .filter(loss -> Names.key(loss.text("Coating")).equals(Names.key(pair.coating())))
+        .filter(loss -> Names.key(loss.text("Surface")).equals(Names.key(pair.surface())))
+        .map(loss -> loss.number(STICK))
+        .reduce((first, last) -> last)
+        .filter(stick -> stick > 0)
+        .orElse(surface.stick());
   }
 
   /** Paint goes with the film. */

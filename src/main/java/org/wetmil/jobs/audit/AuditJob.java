@@ -6,12 +6,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.wetmil.audit.Audit;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.TableProblem;
 import org.wetmil.ledger.Actuals;
 import org.wetmil.ledger.UnusableLedgerException;
 import org.wetmil.workbook.WorkbookException;
@@ -23,6 +26,7 @@ import org.wetmil.workbook.audit.AuditedJob;
 import org.wetmil.workbook.audit.LeftOut;
 import org.wetmil.workbook.audit.TablesWriter;
 import org.wetmil.workbook.opc.FileName;
+import org.wetmil.workbook.read.BidReader;
 
 /** Audits a folder of past bids: read, compare, write. */
 public final class AuditJob {
@@ -45,8 +49,10 @@ public final class AuditJob {
    */
   public AuditReport audit(Path folder, Path output) {
     Actuals actuals = actuals();
+    List<AuditFinding> findings = new ArrayList<>();
+    Catalogue today = today(findings);
     BidFolder found = BidFolder.of(folder);
-    List<Attempt> attempts = attempts(found.bids());
+    List<Attempt> attempts = attempts(found.bids(), today);
     List<PastBook> books =
         attempts.stream().filter(each -> each.book() != null).map(Attempt::book).toList();
     List<LeftOut> leftOut = new ArrayList<>(found.leftOut());
@@ -63,8 +69,8 @@ public final class AuditJob {
     String actualsName = options.actuals() == null ? "" : FileName.of(options.actuals());
     Outcomes outcomes = new Outcomes(actualsName, actuals, books);
     List<PastBid> bids = outcomes.bids();
-    Audit audit = Audit.of(bids, Catalogue.builtIn(), options.paintTable(), options.system());
-    List<AuditFinding> findings = new ArrayList<>(outcomes.findings());
+    Audit audit = Audit.of(bids, today, options.paintTable(), options.system());
+    findings.addAll(outcomes.findings());
     books.forEach(book -> Mistakes.of(book).forEach(findings::add));
     List<AuditedJob> jobs =
         IntStream.range(0, books.size()).mapToObj(i -> job(books.get(i), bids.get(i))).toList();
@@ -72,9 +78,7 @@ public final class AuditJob {
         new AuditStamp(FileName.of(folder), actualsName, options.date(), options.version());
     AuditBook book = new AuditBook(audit, jobs, findings, leftOut, options.system(), stamp);
     List<Path> inputs = new ArrayList<>(found.bids());
-    if (options.actuals() != null) {
-      inputs.add(options.actuals());
-    }
+    Stream.of(options.actuals(), options.today()).filter(Objects::nonNull).forEach(inputs::add);
     AuditWriter.write(book, inputs, output, options.overwrite());
     int figures =
         options.tables() == null
@@ -82,6 +86,26 @@ public final class AuditJob {
             : TablesWriter.write(
                 audit.suggestions(), options.system(), options.tables(), options.overwrite());
     return new AuditReport(bids.size(), findings.size(), figures, leftOut, audit.verdict());
+  }
+
+  /** The tables to bid with now: the built-in ones with the owner's laid over them. */
+  private Catalogue today(List<AuditFinding> findings) {
+    if (options.today() == null) {
+      return Catalogue.builtIn();
+    }
+    List<TableProblem> problems = new ArrayList<>();
+    Catalogue today =
+        Catalogue.builtIn().with(BidReader.tables(options.today()), options.system(), problems);
+    problems.forEach(
+        problem ->
+            findings.add(
+                new AuditFinding(
+                    FileName.of(options.today()),
+                    problem.sheet() + "!" + problem.address(),
+                    "cannot be used",
+                    "\"%s\" stands there; expected %s."
+                        .formatted(problem.raw(), problem.expected()))));
+    return today;
   }
 
   private Actuals actuals() {
@@ -100,21 +124,21 @@ public final class AuditJob {
   }
 
   /** On all cores, in the order of the files. */
-  private List<Attempt> attempts(List<Path> files) {
+  private List<Attempt> attempts(List<Path> files, Catalogue today) {
     AtomicInteger done = new AtomicInteger();
     return files.parallelStream()
         .map(
             file -> {
-              Attempt attempt = attempt(file);
+              Attempt attempt = attempt(file, today);
               listener.read(done.incrementAndGet(), files.size());
               return attempt;
             })
         .toList();
   }
 
-  private Attempt attempt(Path file) {
+  private Attempt attempt(Path file, Catalogue today) {
     try {
-      return new Attempt(PastBook.read(file, options.system()), null);
+      return new Attempt(PastBook.read(file, options.system(), today), null);
     } catch (WorkbookException e) {
       String reason = e.getMessage();
       String path = file + ": ";
@@ -138,6 +162,8 @@ public final class AuditJob {
         book.estimated().get(Measure.PAINT),
         book.estimated().get(Measure.HOURS),
         book.price() == null ? null : book.price().beforeTax(),
-        book.price() == null ? null : book.price().direct());
+        book.price() == null ? null : book.price().direct(),
+        book.moves(),
+        book.checks());
   }
 }

@@ -9,6 +9,7 @@ import org.wetmil.quantity.UnitSystem;
  * How bids are audited.
  *
  * @param actuals the list of how jobs came out; null when only the bids say so
+ * @param today the workbook of the tables to bid with now; null for the built-in ones
  * @param system units of the result
  * @param paintTable where a paint factor goes
  * @param tables the file for the suggested figures as sheets of a bid; null for none
@@ -18,6 +19,7 @@ import org.wetmil.quantity.UnitSystem;
  */
 public record AuditOptions(
     Path actuals,
+    Path today,
     UnitSystem system,
     PaintTable paintTable,
     Path tables,

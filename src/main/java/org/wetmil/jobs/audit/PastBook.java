@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastLine;
+import org.wetmil.audit.tables.TableMoves;
+import org.wetmil.audit.tables.TodaysTables;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
@@ -25,9 +27,11 @@ import org.wetmil.estimate.job.JobFigure;
 import org.wetmil.estimate.price.Price;
 import org.wetmil.ledger.DateText;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.audit.FiredCheck;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.OldSums;
+import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.read.ReadableCopy;
 
 /**
@@ -39,6 +43,8 @@ import org.wetmil.workbook.read.ReadableCopy;
  * @param estimated by measure, the whole bid with what only the job as a whole has
  * @param coatings the coating's name by every name it has in the bid
  * @param price null when it is not all stated
+ * @param moves the bid with its own tables and with today's
+ * @param checks that fired on its lines
  * @param mistakes of arithmetic in its own cells
  */
 record PastBook(
@@ -55,13 +61,22 @@ record PastBook(
     String crew,
     String estimator,
     Price price,
+    TableMoves moves,
+    List<FiredCheck> checks,
     List<OldSums.Mistake> mistakes) {
 
-  /** Reads and fills a workbook; throws as the reader does. */
-  static PastBook read(Path file, UnitSystem system) {
+  /**
+   * Reads and fills a workbook; throws as the reader does.
+   *
+   * @param today the tables to bid with now
+   */
+  static PastBook read(Path file, UnitSystem system, Catalogue today) {
     try (ReadableCopy copy = ReadableCopy.of(file)) {
-      FilledBid filled = Estimator.fill(BidReader.read(copy).bid());
-      return new Reader(file, filled, OldSums.of(copy), system).book();
+      ReadWorkbook read = BidReader.read(copy);
+      Catalogue now = TodaysTables.of(read.bid().catalogue(), today);
+      FilledBid filled = Estimator.fill(read.bid());
+      TableMoves moves = TableMoves.of(filled, read.carried(), now);
+      return new Reader(file, read, filled, now, moves, OldSums.of(copy), system).book();
     }
   }
 
@@ -77,31 +92,69 @@ record PastBook(
   private static final class Reader {
     private final Path file;
     private final FilledBid filled;
+    private final Catalogue today;
+    private final TableMoves moves;
     private final List<OldSums.Mistake> mistakes;
     private final Catalogue catalogue;
     private final HeightClass heights;
     private final FilledJob job;
     private final Map<List<Object>, Set<String>> fired = new HashMap<>();
+    private final List<FiredCheck> checks = new ArrayList<>();
 
-    Reader(Path file, FilledBid filled, List<OldSums.Mistake> mistakes, UnitSystem system) {
+    Reader(
+        Path file,
+        ReadWorkbook read,
+        FilledBid filled,
+        Catalogue today,
+        TableMoves moves,
+        List<OldSums.Mistake> mistakes,
+        UnitSystem system) {
       this.file = file;
       this.filled = filled;
+      this.today = today;
+      this.moves = moves;
       this.mistakes = mistakes;
       this.catalogue = filled.bid().catalogue();
       this.heights = new HeightClass(catalogue, system);
       this.job = FilledJob.of(filled);
+      Map<List<Object>, FilledLine> lines = new HashMap<>();
+      counted().forEach(line -> lines.put(key(line), line));
       for (Finding finding : Checks.run(filled)) {
-        if (finding.spot().row() > 0) {
-          fired
-              .computeIfAbsent(
-                  List.of(finding.spot().sheet(), finding.spot().row()), any -> new TreeSet<>())
-              .add(finding.check());
+        FilledLine line = lines.get(List.of(finding.spot().sheet(), finding.spot().row()));
+        if (line != null) {
+          fired.computeIfAbsent(key(line), any -> new TreeSet<>()).add(finding.check());
+          checks.add(fired(read, finding, line));
         }
       }
     }
 
+    private static List<Object> key(FilledLine line) {
+      return List.of(line.line().sheet(), line.line().row());
+    }
+
+    private static FiredCheck fired(ReadWorkbook read, Finding finding, FilledLine line) {
+      String address =
+          read.layouts().stream()
+              .filter(layout -> layout.sheet().equals(finding.spot().sheet()))
+              .map(layout -> layout.address(finding.spot().row(), finding.spot().column()))
+              .findFirst()
+              .orElse("");
+      return new FiredCheck(
+          finding.check(),
+          finding.spot().sheet(),
+          address,
+          finding.room(),
+          surface(line),
+          coating(line));
+    }
+
+    /** The lines that count in the totals. */
+    private List<FilledLine> counted() {
+      return filled.lines().filter(line -> line.work().isIncluded()).toList();
+    }
+
     PastBook book() {
-      List<FilledLine> counted = filled.lines().filter(line -> line.work().isIncluded()).toList();
+      List<FilledLine> counted = counted();
       Map<Measure, List<Double>> taken =
           Map.of(
               Measure.PAINT, numbers(counted, InputColumn.ACTUAL_PAINT),
@@ -133,6 +186,8 @@ record PastBook(
           catalogue.text(Setting.CREW_NAME),
           catalogue.text(Setting.ESTIMATOR),
           job.price().price().orElse(null),
+          moves,
+          List.copyOf(checks),
           mistakes);
     }
 
@@ -149,18 +204,22 @@ record PastBook(
     }
 
     private PastLine line(FilledLine line, double morePaint, double moreHours) {
-      Applied applied = Applied.of(line);
+      Applied applied = Applied.of(line, today);
       return new PastLine(
           coating(line),
-          line.work().surface() == null
-              ? line.line().text(InputColumn.SURFACE)
-              : line.work().surface().name(),
+          surface(line),
           heights.of(line.line().number(InputColumn.HEIGHT)),
           line.isFilled() ? line.base(FilledColumn.PAINT) * morePaint : Double.NaN,
           line.isFilled() ? line.base(FilledColumn.LABOUR) * moreHours : Double.NaN,
           applied.sprayHours() * moreHours,
           applied.factors(),
-          fired.getOrDefault(List.of(line.line().sheet(), line.line().row()), Set.of()));
+          fired.getOrDefault(key(line), Set.of()));
+    }
+
+    private static String surface(FilledLine line) {
+      return line.work().surface() == null
+          ? line.line().text(InputColumn.SURFACE)
+          : line.work().surface().name();
     }
 
     private static String coating(FilledLine line) {

@@ -1,6 +1,11 @@
 package org.wetmil.workbook.audit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -8,6 +13,8 @@ import org.wetmil.audit.MeasureAudit;
 import org.wetmil.audit.Verdict;
 import org.wetmil.audit.model.Proof;
 import org.wetmil.audit.past.Measure;
+import org.wetmil.audit.tables.Filling;
+import org.wetmil.audit.tables.TableMoves;
 import org.wetmil.workbook.fill.Heights;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Pages;
@@ -53,7 +60,9 @@ final class AuditPage {
             .formatted(book.stamp().folder(), book.stamp().date(), verdict.bids()),
         look.text(true));
     figures();
-    block("Were they right?", verdict.right(), false);
+    List<String> right = new ArrayList<>(verdict.right());
+    moved().ifPresent(right::add);
+    block("Were they right?", right, false);
     block("Where they missed: the largest causes", verdict.reasons(), true);
     block("What to change", verdict.change(), true);
     block("Would it have helped?", verdict.helped(), false);
@@ -63,6 +72,37 @@ final class AuditPage {
     sheet.getPrintSetup().setFitHeight((short) 1);
     sheet.setHorizontallyCenter(true);
     return below;
+  }
+
+  /** What today's tables would have made of the bids that were made with others. */
+  private Optional<String> moved() {
+    List<TableMoves> moved =
+        book.jobs().stream()
+            .map(AuditedJob::moves)
+            .filter(moves -> !moves.figures().isEmpty())
+            .toList();
+    if (moved.isEmpty()) {
+      return Optional.empty();
+    }
+    Function<ToDoubleFunction<Filling>, Double> change =
+        amount ->
+            moved.stream().mapToDouble(m -> amount.applyAsDouble(m.now())).sum()
+                / moved.stream().mapToDouble(m -> amount.applyAsDouble(m.then())).sum();
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "%d %s made with other table figures than today's; today's would have come to %s paint"
+                + " and %s hours (%s says which).",
+            moved.size(),
+            moved.size() == 1 ? "bid was" : "bids were",
+            more(change.apply(Filling::paintGal)),
+            more(change.apply(Filling::hours)),
+            MovedSheet.NAME));
+  }
+
+  private static String more(double ratio) {
+    return String.format(
+        Locale.ROOT, "%.0f %% %s", 100 * Math.abs(ratio - 1), ratio < 1 ? "less" : "more");
   }
 
   private void block(String title, List<String> sentences, boolean numbered) {
@@ -107,7 +147,7 @@ final class AuditPage {
     double actual = JobsSheet.shown(measure, audit.ratios().all().actual(), book.system());
     int row = rows.row().number();
     rows.text(
-            measure.word().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+            measure.word().substring(0, 1).toUpperCase(Locale.ROOT)
                 + measure.word().substring(1)
                 + " ("
                 + unit

@@ -29,7 +29,9 @@ public final class AuditWriter {
       int below = new AuditPage(page, look, book).write();
       new ChartsSheet(charts, page, look, book).write(below);
       new GroupsSheet(workbook.createSheet("Groups"), look, book).write();
-      new SetupsSheet(workbook.createSheet("Setups"), look, book.audit()).write();
+      new SetupsSheet(workbook.createSheet("Setups"), look, book).write();
+      new FiredSheet(workbook.createSheet(FiredSheet.NAME), look, book).write();
+      new MovedSheet(workbook.createSheet(MovedSheet.NAME), look, book).write();
       new SuggestedSheet(workbook.createSheet(SuggestedSheet.NAME), look, book).write();
       PlainLists.findings(workbook.createSheet("Findings"), look, book);
       PlainLists.unreadable(workbook.createSheet("Unreadable"), look, book);

@@ -1,7 +1,9 @@
 package org.wetmil.workbook.audit;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.wetmil.audit.past.PastBid;
+import org.wetmil.audit.tables.TableMoves;
 
 /**
  * A past bid as the list of jobs shows it.
@@ -13,6 +15,8 @@ import org.wetmil.audit.past.PastBid;
  * @param hours person-hours of the whole bid
  * @param price before tax; null when the bid states none
  * @param direct its own direct cost; null when the bid does not price everything
+ * @param moves the bid with its own tables and with today's
+ * @param fired checks that fired on its lines, in their order
  */
 public record AuditedJob(
     String file,
@@ -22,4 +26,6 @@ public record AuditedJob(
     double paintGal,
     double hours,
     BigDecimal price,
-    BigDecimal direct) {}
+    BigDecimal direct,
+    TableMoves moves,
+    List<FiredCheck> fired) {}

@@ -52,9 +52,9 @@ final class BasisPage {
                   + " not."),
           List.of(
               "Factors already applied",
-              "Where a bid's own tables state another stick or trigger share than the built-in"
-                  + " ones, as after an earlier audit, what that adds is taken out of the bid"
-                  + " first: the suggestions always replace the built-in figures."),
+              "Where a bid's own tables state another stick or trigger share than today's, as"
+                  + " after an earlier audit, what that adds is taken out of the bid first: the"
+                  + " suggestions always replace today's figures."),
           List.of(
               "Taken",
               "A line's own figure wins over its coating's, a coating's over the job's. What a job"
@@ -70,9 +70,30 @@ final class BasisPage {
           List.of(
               "Ratio on its own account",
               "From one model of all jobs with coating, surface, crew, crew at height and year"
-                  + " together, each group pulled towards all bids as far as its few jobs make it"
-                  + " doubtful (w = n / (n + k), k from one-way analysis of variance; 4 where there"
-                  + " are too few groups: house rule)."),
+                  + " together: the group's own work, done by the average crew in the average year;"
+                  + " of a crew, the average work. Each group is pulled towards all bids as far as"
+                  + " its few jobs make it doubtful (w = n / (n + k); k, the scatter of a job over"
+                  + " that of the groups, by restricted maximum likelihood over all kinds at once,"
+                  + " which for one kind is the one-way analysis of variance; 4 where there are too"
+                  + " few groups: house rule)."),
+          List.of(
+              "A cause",
+              "A group that stands apart in the model and whose own part of the jobs shows the"
+                  + " same miss, by at least 3 % (house rule). They are named one after the other,"
+                  + " each time the one that explains most of what is left, and only while the"
+                  + " group still misses without those named before. The figure is its Ratio where"
+                  + " its outcomes are known by themselves, else its ratio on its own account."),
+          List.of(
+              "Setups",
+              "Lines on which a check fired against all others: the difference of their mean"
+                  + " logarithms, as a ratio with its 95 % interval (Welch's t, with what bids have"
+                  + " in common taken off). Fired checks lists the first 10,000 cells."),
+          List.of(
+              "Moved figures",
+              "Each bid is filled with the tables that its workbook carries (of one filled before,"
+                  + " those of its Basis) and with today's; what the bid states about its job, and"
+                  + " rows that only it has, stay. What one figure makes is told by changing it"
+                  + " alone."),
           List.of(
               "Chance of luck",
               "How often a group this far from the others would come about by luck alone, allowing"

@@ -25,7 +25,11 @@ enum JobsColumn {
   PAINT_MISS("Paint off by", 10, null),
   PAINT_MISS_CHANGED("Paint off by, changed", 11, null),
   HOURS_MISS("Hours off by", 10, null),
-  HOURS_MISS_CHANGED("Hours off by, changed", 11, null);
+  HOURS_MISS_CHANGED("Hours off by, changed", 11, null),
+  PAINT_THEN("Paint by its own tables", 12, Measure.PAINT),
+  PAINT_NOW("Paint by today's tables", 12, Measure.PAINT),
+  HOURS_THEN("Hours by its own tables", 12, Measure.HOURS),
+  HOURS_NOW("Hours by today's tables", 12, Measure.HOURS);
 
   private final String heading;
   private final int width;

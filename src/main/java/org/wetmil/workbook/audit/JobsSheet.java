@@ -12,6 +12,7 @@ import org.wetmil.audit.model.Proof;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.ratio.JobRatio;
+import org.wetmil.audit.tables.TableMoves;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Rows;
@@ -79,6 +80,11 @@ final class JobsSheet {
     amounts(Measure.HOURS, bid, job.hours());
     misses(Measure.PAINT, bid);
     misses(Measure.HOURS, bid);
+    TableMoves moves = job.moves();
+    rows.number(shown(Measure.PAINT, moves.then().paintGal(), book.system()), look.number(1))
+        .number(shown(Measure.PAINT, moves.now().paintGal(), book.system()), look.number(1))
+        .number(shown(Measure.HOURS, moves.then().hours(), book.system()), look.number(1))
+        .number(shown(Measure.HOURS, moves.now().hours(), book.system()), look.number(1));
   }
 
   private String outcome(PastBid bid) {

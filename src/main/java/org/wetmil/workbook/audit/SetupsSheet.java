@@ -27,25 +27,65 @@ final class SetupsSheet {
     "Lines",
     "Bids",
     "Most on",
+    "Where",
     "Measure",
     "Jobs with it",
     "Jobs without",
+    "Difference of mean logs",
     "Over the others",
     "Low",
     "High",
     "Reading"
   };
-  private static final int[] WIDTHS = {26, 44, 10, 7, 7, 34, 9, 8, 9, 9, 8, 8, 46};
+  private static final int[] WIDTHS = {26, 44, 10, 7, 7, 34, 44, 9, 8, 9, 11, 9, 8, 8, 46};
   private static final int MOST_SURFACES = 3;
+  private static final int MOST_CELLS = 3;
 
   private final XSSFSheet sheet;
   private final Look look;
   private final Audit audit;
+  private final Map<String, Cells> cells = new HashMap<>();
 
-  SetupsSheet(XSSFSheet sheet, Look look, Audit audit) {
+  SetupsSheet(XSSFSheet sheet, Look look, AuditBook book) {
     this.sheet = sheet;
     this.look = look;
-    this.audit = audit;
+    this.audit = book.audit();
+    book.jobs()
+        .forEach(
+            job ->
+                job.fired()
+                    .forEach(
+                        fired ->
+                            cells
+                                .computeIfAbsent(fired.check(), any -> new Cells())
+                                .add(job.file(), fired)));
+  }
+
+  /** The first cells on which a check fired, and how many more there are. */
+  private static final class Cells {
+    private final StringBuilder first = new StringBuilder();
+    private String file = "";
+    private int count;
+
+    void add(String in, FiredCheck fired) {
+      count++;
+      if (count <= MOST_CELLS) {
+        first
+            .append(first.isEmpty() ? "" : ", ")
+            .append(in.equals(file) ? "" : in + " ")
+            .append(fired.sheet())
+            .append('!')
+            .append(fired.address());
+        file = in;
+      }
+    }
+
+    @Override
+    public String toString() {
+      return count <= MOST_CELLS
+          ? first.toString()
+          : first + " and " + (count - MOST_CELLS) + " more";
+    }
   }
 
   void write() {
@@ -95,7 +135,8 @@ final class SetupsSheet {
         .text(check.severity().name().toLowerCase(Locale.ROOT), look.text(false))
         .number(on.values().stream().mapToLong(Long::longValue).sum(), look.number(0))
         .number(bids, look.number(0))
-        .text(most(on), look.aside());
+        .text(most(on), look.aside())
+        .text(String.valueOf(cells.getOrDefault(id, new Cells())), look.aside());
   }
 
   private static String most(Map<String, Long> on) {
@@ -110,6 +151,7 @@ final class SetupsSheet {
     rows.text(measure.word(), look.text(false))
         .number(setup.jobsFired(), look.number(0))
         .number(setup.jobsQuiet(), look.number(0))
+        .number(Math.log(setup.over()), look.number(3))
         .number(setup.over(), look.number(2))
         .number(setup.likely().low(), look.number(2))
         .number(setup.likely().high(), look.number(2))

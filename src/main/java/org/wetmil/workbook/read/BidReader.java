@@ -57,6 +57,7 @@ public final class BidReader {
   private final ReadOptions options;
   private HeadingWords words;
   private List<EarlierFill> fills = List.of();
+  private List<EarlierBasis.Yours> onBasis = List.of();
   private Set<FilledColumn> notTold = Set.of();
 
   /** Null where no earlier fill left a Basis, and so no formula of ours can have been replaced. */
@@ -155,7 +156,8 @@ public final class BidReader {
         marks.sheets(),
         grids.ours(),
         rows,
-        fills);
+        fills,
+        EstimatorTables.asFilled(onBasis, catalogue));
   }
 
   /** Takes up what is on the sheets of an earlier fill. */
@@ -173,6 +175,7 @@ public final class BidReader {
       }
       EarlierBasis basis = new EarlierBasis(grid);
       fills = basis.fills();
+      onBasis = basis.all();
       notTold = basis.hasHose() ? Set.of(FilledColumn.FLOW) : Set.of();
       formulas = new OurFormulas(marks, basis, sheet.name());
       grids.tellFormulas(formulas::theirsOn);

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.Bid;
 import org.wetmil.workbook.read.earlier.EarlierFill;
 import org.wetmil.workbook.read.table.RowKind;
@@ -18,6 +19,7 @@ import org.wetmil.workbook.stream.CellRange;
  * @param ourCells the cells that an earlier fill wrote, by sheet
  * @param fills earlier ones, oldest first
  * @param rows how many rows of each kind the tables have
+ * @param carried the tables that it carries: as an earlier fill had them, else those of the bid
  */
 public record ReadWorkbook(
     Bid bid,
@@ -26,7 +28,8 @@ public record ReadWorkbook(
     List<String> ourSheets,
     Map<String, List<CellRange>> ourCells,
     Map<RowKind, Integer> rows,
-    List<EarlierFill> fills) {
+    List<EarlierFill> fills,
+    Catalogue carried) {
   public ReadWorkbook {
     layouts = List.copyOf(layouts);
     ourSheets = List.copyOf(ourSheets);

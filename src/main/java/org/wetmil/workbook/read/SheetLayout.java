@@ -4,7 +4,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.stream.CellAddress;
 
 /**
  * Where the tables of a bid sheet stand.
@@ -18,5 +20,25 @@ public record SheetLayout(
   public SheetLayout {
     tables = List.copyOf(tables);
     ourColumns = Collections.unmodifiableSet(new TreeSet<>(ourColumns));
+  }
+
+  /**
+   * The cell of a bid line.
+   *
+   * @param row the line's row, from 1
+   * @param column the input; null, or one that the table lacks, for the first cell of the line
+   * @return as in C4; empty when no table has the row
+   */
+  public String address(int row, InputColumn column) {
+    return tables.stream()
+        .filter(table -> table.lineRows().contains(row - 1))
+        .findFirst()
+        .map(
+            table -> {
+              Integer found = column == null ? null : table.columns().get(column);
+              int at = found == null ? table.firstColumn() : found;
+              return new CellAddress(row - 1, at).toString();
+            })
+        .orElse("");
   }
 }

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.audit.change.PaintTable;
 import org.wetmil.audit.past.Measure;
+import org.wetmil.catalogue.Catalogue;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
@@ -87,8 +88,8 @@ class AuditJobTest {
     AuditReport report = audit("");
 
     assertThat(report.bids()).isEqualTo(2);
-    assertThat(PastBook.read(old, UnitSystem.US).lines())
-        .isEqualTo(PastBook.read(anew, UnitSystem.US).lines());
+    assertThat(PastBook.read(old, UnitSystem.US, Catalogue.builtIn()).lines())
+        .isEqualTo(PastBook.read(anew, UnitSystem.US, Catalogue.builtIn()).lines());
     assertThat(number("Jobs", 2, "Paint taken (gal)")).isEqualTo(3.0);
   }
 
@@ -141,7 +142,7 @@ class AuditJobTest {
     audit("Job;Gallons;Hours;Crew\none;3,5;9,5;North\n");
 
     assertThat(number("Jobs", 1, "Hours taken (h)")).isEqualTo(9.5);
-    PastBook book = PastBook.read(folder.resolve("one.xlsx"), UnitSystem.US);
+    PastBook book = PastBook.read(folder.resolve("one.xlsx"), UnitSystem.US, Catalogue.builtIn());
     assertThat(book.lines().stream().mapToDouble(line -> line.hours()).sum())
         .isCloseTo(book.estimated().get(Measure.HOURS), within(1e-9));
     assertThat(cells("Jobs")).contains("North");
@@ -160,8 +161,8 @@ class AuditJobTest {
       book.write(out);
     }
 
-    var base = PastBook.read(plain, UnitSystem.US).lines().get(0);
-    var own = PastBook.read(changed, UnitSystem.US).lines().get(0);
+    var base = PastBook.read(plain, UnitSystem.US, Catalogue.builtIn()).lines().get(0);
+    var own = PastBook.read(changed, UnitSystem.US, Catalogue.builtIn()).lines().get(0);
 
     assertThat(own.gallons()).isCloseTo(base.gallons() * 0.7 / 0.5, within(1e-9));
     assertThat(own.estimated(Measure.PAINT)).isCloseTo(base.gallons(), within(1e-9));
@@ -198,6 +199,16 @@ class AuditJobTest {
   }
 
   @Test
+  void cellsOnWhichChecksFiredAreListed() throws IOException {
+    bid("one", walls(20, 3.0, 9.0), walls(20, 3.0, 9.0));
+
+    audit("");
+
+    assertThat(cells("Setups")).contains("duplicate-line", "one.xlsx Bid!A3");
+    assertThat(cells("Fired checks")).contains("duplicate-line", "one.xlsx", "A3", "latex");
+  }
+
+  @Test
   void resultThatIsThereStaysWithoutForce() throws IOException {
     bid("one", walls(20, 3.0, 9.0));
     Files.writeString(output, "mine");
@@ -216,7 +227,7 @@ class AuditJobTest {
       list = Files.writeString(temporary.resolve("actuals.csv"), actuals);
     }
     AuditOptions options =
-        new AuditOptions(list, UnitSystem.US, PaintTable.LOSS, null, DATE, "test", overwrite);
+        new AuditOptions(list, null, UnitSystem.US, PaintTable.LOSS, null, DATE, "test", overwrite);
     return new AuditJob(options, (done, all) -> {}).audit(folder, output);
   }
 

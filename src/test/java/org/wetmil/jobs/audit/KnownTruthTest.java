@@ -61,7 +61,7 @@ class KnownTruthTest {
     samples = new ArrayList<>();
     try (Stream<Path> files = Files.list(FOLDER)) {
       for (Path file : files.sorted().toList()) {
-        samples.add(PastBook.read(file, UnitSystem.US).lines());
+        samples.add(PastBook.read(file, UnitSystem.US, Catalogue.builtIn()).lines());
       }
     }
   }

@@ -132,6 +132,16 @@ public final class EarlierBasis {
     return codes;
   }
 
+  /** Every value that a table has a figure for, whoever's it is, from the top. */
+  public List<Yours> all() {
+    return columns.keySet().containsAll(BasisWords.FIGURES)
+        ? figureRows().stream()
+            .filter(row -> !text(row, BasisWords.VALUE).isEmpty())
+            .flatMap(row -> value(row).stream())
+            .toList()
+        : List.of();
+  }
+
   private List<Integer> figureRows() {
     return headingRow < 0
         ? List.of()
@@ -139,21 +149,25 @@ public final class EarlierBasis {
   }
 
   private Optional<Yours> yours(int row) {
-    Optional<Tables> table = Tables.find(text(row, BasisWords.TABLE));
     RawCell value = grid.at(row, columns.get(BasisWords.VALUE));
     String raw = grid.texts().exact(value).strip();
-    if (table.isEmpty() || raw.isEmpty() || !isYours(row, value)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Yours(
-            table.get(),
-            text(row, BasisWords.ROW),
-            text(row, BasisWords.FIGURE),
-            grid.sheet(),
-            row + 1,
-            cell(row, value, raw),
-            text(row, BasisWords.AS_FILLED)));
+    return raw.isEmpty() || !isYours(row, value) ? Optional.empty() : value(row);
+  }
+
+  private Optional<Yours> value(int row) {
+    RawCell value = grid.at(row, columns.get(BasisWords.VALUE));
+    String raw = grid.texts().exact(value).strip();
+    return Tables.find(text(row, BasisWords.TABLE))
+        .map(
+            table ->
+                new Yours(
+                    table,
+                    text(row, BasisWords.ROW),
+                    text(row, BasisWords.FIGURE),
+                    grid.sheet(),
+                    row + 1,
+                    cell(row, value, raw),
+                    text(row, BasisWords.AS_FILLED)));
   }
 
   private boolean isYours(int row, RawCell value) {

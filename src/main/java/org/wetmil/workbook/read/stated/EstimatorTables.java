@@ -54,18 +54,41 @@ public final class EstimatorTables {
           "%s typed on Basis for %s is not used; state it on a sheet %s."
               .formatted(raw, figure, yours.table().title()));
     }
-    String first = known.table(yours.table()).spec().fields().get(0).heading();
-    List<StatedRow> rows = onBasis.computeIfAbsent(yours.table(), any -> new ArrayList<>());
-    Map<String, StatedCell> cells = new LinkedHashMap<>();
-    rows.stream()
-        .filter(row -> row.cells().get(first).raw().equals(yours.row()))
-        .forEach(row -> cells.putAll(row.cells()));
-    rows.removeIf(row -> row.cells().get(first).raw().equals(yours.row()));
-    cells.put(first, new StatedCell("", yours.row(), Double.NaN, null, false, false));
-    cells.put(yours.figure(), yours.value());
-    rows.add(new StatedRow(yours.sheet(), yours.sheetRow(), cells, true));
+    add(onBasis, yours, known);
     String over = raw.equals(yours.asFilled()) ? "" : ", typed over " + yours.asFilled();
     return remark(yours, "%s is %s as typed on Basis%s.".formatted(figure, raw, over));
+  }
+
+  private static void add(
+      Map<Tables, List<StatedRow>> onBasis, EarlierBasis.Yours value, Catalogue known) {
+    String first = known.table(value.table()).spec().fields().get(0).heading();
+    List<StatedRow> rows = onBasis.computeIfAbsent(value.table(), any -> new ArrayList<>());
+    Map<String, StatedCell> cells = new LinkedHashMap<>();
+    rows.stream()
+        .filter(row -> row.cells().get(first).raw().equals(value.row()))
+        .forEach(row -> cells.putAll(row.cells()));
+    rows.removeIf(row -> row.cells().get(first).raw().equals(value.row()));
+    cells.put(first, new StatedCell("", value.row(), Double.NaN, null, false, false));
+    cells.put(value.figure(), value.value());
+    rows.add(new StatedRow(value.sheet(), value.sheetRow(), cells, true));
+  }
+
+  /**
+   * The tables as an earlier fill had them, whatever is built in today.
+   *
+   * @param values those of its Basis
+   * @param over the tables as they are read now
+   */
+  public static Catalogue asFilled(List<EarlierBasis.Yours> values, Catalogue over) {
+    if (values.isEmpty()) {
+      return over;
+    }
+    Map<Tables, List<StatedRow>> rows = new EnumMap<>(Tables.class);
+    values.stream()
+        .filter(value -> !value.table().isList())
+        .filter(value -> over.table(value.table()).find(value.row()).isPresent())
+        .forEach(value -> add(rows, value, over));
+    return over.with(rows, UnitSystem.US, new ArrayList<>());
   }
 
   private static Remark remark(EarlierBasis.Yours yours, String message) {
