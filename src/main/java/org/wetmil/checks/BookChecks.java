@@ -57,7 +57,12 @@ final class BookChecks {
         raw,
         problem.expected(),
         "%s in %s!%s cannot be used; expected %s."
-            .formatted(raw, problem.sheet(), problem.address(), problem.expected()));
+            .formatted(raw, sheet(problem), problem.address(), problem.expected()));
+  }
+
+  /** The sheet without the name of its workbook, which the finding names already. */
+  private static String sheet(TableProblem problem) {
+    return problem.sheet().substring(problem.sheet().indexOf(']') + 1);
   }
 
   private static Fault differs(SettingsTaken.Taken taken) {

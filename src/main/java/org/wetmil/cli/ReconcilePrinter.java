@@ -68,9 +68,9 @@ final class ReconcilePrinter {
             .collect(Collectors.joining(", "));
     return String.format(
         Locale.ROOT,
-        "%s: %d lines read, %d matched, %d unmatched, %d outside the period, %d left out; %s",
+        "%s: %s read, %d matched, %d unmatched, %d outside the period, %d left out; %s",
         report.output(),
-        report.result().read().lines(),
+        count(report.result().read().lines(), "line"),
         report.lines(Place.MATCHED),
         report.lines(Place.UNMATCHED),
         report.lines(Place.OUTSIDE),
@@ -79,7 +79,11 @@ final class ReconcilePrinter {
   }
 
   private static String count(ReconcileReport report, Severity severity) {
-    int count = report.counts().getOrDefault(severity, 0);
-    return count + " " + severity.name().toLowerCase(Locale.ROOT) + (count == 1 ? "" : "s");
+    return count(
+        report.counts().getOrDefault(severity, 0), severity.name().toLowerCase(Locale.ROOT));
+  }
+
+  private static String count(long count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
   }
 }

@@ -139,8 +139,12 @@ public final class ReconcileJob {
       LedgerCounts counts = book.counts();
       input(
           file,
-          "ledger: %d lines; not counted: %d title, %d blank, %d totals lines"
-              .formatted(counts.lines(), counts.titles(), counts.blanks(), counts.totals().size()),
+          "ledger: %s; not counted: %d title, %d blank, %d totals"
+              .formatted(
+                  count(counts.lines(), "line"),
+                  counts.titles(),
+                  counts.blanks(),
+                  counts.totals().size()),
           sha256);
     } catch (UnusableLedgerException | WorkbookException e) {
       refusals.add(e.getMessage());
@@ -154,7 +158,7 @@ public final class ReconcileJob {
       String sha256 = Fingerprint.of(file).sha256();
       List<ItemName> items = isWorkbook(file) ? ownWorkbook(file) : ownText(file);
       tables.add(items);
-      input(file, "table of items: " + items.size() + " rows", sha256);
+      input(file, "table of items: " + count(items.size(), "row"), sha256);
       return items;
     } catch (UnusableLedgerException | WorkbookException e) {
       refusals.add(e.getMessage());
@@ -182,6 +186,10 @@ public final class ReconcileJob {
     problems.stream()
         .filter(problem -> problem.table().equals(Tables.SETTINGS.title()))
         .forEach(problem -> refused.add(new ReconciledBooks.RefusedCell(file, problem)));
+  }
+
+  private static String count(long count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
   }
 
   private void input(Path file, String what, String sha256) {

@@ -12,13 +12,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.SmallBid;
 
 /** Reconciling as a bookkeeper runs it, with ledgers that are not as they should be. */
 class ReconcileCommandTest {
@@ -42,7 +46,7 @@ class ReconcileCommandTest {
   void writesBesideTheFirstBidAndNothingElse() throws IOException {
     assertThat(run(bid, "--purchases", ledger("l.csv", HEADINGS, LINE))).isZero();
     assertThat(names()).containsExactly("l.csv", "mill-loft-reconciled.xlsx", "mill-loft.xlsx");
-    assertThat(out.toString()).contains("1 lines read, 1 matched, 0 unmatched");
+    assertThat(out.toString()).contains("1 line read, 1 matched, 0 unmatched");
   }
 
   @Test
@@ -141,7 +145,7 @@ class ReconcileCommandTest {
 
     assertThat(run(bid, folder.resolve("gone.xlsx"), "--purchases", bad, good)).isEqualTo(3);
     assertThat(err.toString()).contains("bad.csv").contains("gone.xlsx");
-    assertThat(out.toString()).contains("1 lines read, 1 matched");
+    assertThat(out.toString()).contains("1 line read, 1 matched");
     assertThat(output).exists();
   }
 
@@ -200,6 +204,102 @@ class ReconcileCommandTest {
   }
 
   @Test
+  void theItemTableMayBeASheetOfAnyNameWithTitlesAbove() throws IOException {
+    Path items =
+        workbook(
+            "office.xlsx",
+            "names",
+            new Object[][] {{"Our names"}, {"Item", "Note", "Coating"}, {"MAGIC", "", "latex"}});
+    Path ledger =
+        ledger(
+            "l.csv",
+            HEADINGS,
+            "2026-04-02,2211,MAGIC,3,gal,108.00",
+            "2026-04-03,2211,magic,1,gal,36.00");
+
+    assertThat(run(bid, "--items", items, "--purchases", ledger)).isZero();
+    assertThat(out.toString()).contains("2 matched");
+    assertThat(texts("Basis")).contains("table of items: 1 row");
+  }
+
+  @Test
+  void aSheetItemsOfABidIsForItsJob() throws IOException {
+    add(bid, "Items", new Object[][] {{"Item", "Coating"}, {100245, "latex"}});
+    Path ledger = ledger("l.csv", HEADINGS, "2026-04-02,2211,100245,3,gal,108.00");
+
+    assertThat(run(bid, "--purchases", ledger)).isZero();
+    assertThat(out.toString()).contains("1 matched");
+  }
+
+  @Test
+  void settingsAreTakenFromTheOwnWorkbookBeforeTheBidAndBasisSaysSo() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, LINE, LINE);
+    Object[][] drop = {{"Setting", "Value"}, {"Duplicate lines", "drop"}, {"Use tolerance", 0.5}};
+    add(bid, "Settings", new Object[][] {{}, {}, {"Duplicate lines", "drop"}});
+
+    assertThat(run(bid, "--purchases", ledger)).isZero();
+    assertThat(out.toString()).contains("1 matched").contains("1 left out");
+    assertThat(texts("Basis")).contains("drop", "yours: mill-loft.xlsx, Settings!B3");
+
+    drop[1][1] = "count";
+    Path office = workbook("office.xlsx", "Settings", drop);
+    run(bid, "--force", "--items", office, "--purchases", ledger);
+    assertThat(out.toString())
+        .contains("2 matched")
+        .contains(
+            "office.xlsx: note: setting-differs: Duplicate lines is \"count\" here, which counts,"
+                + " and \"drop\" in mill-loft.xlsx.");
+    assertThat(texts("Basis"))
+        .contains("yours: office.xlsx, Settings!B2", "yours: office.xlsx, Settings!B3", "0.5");
+  }
+
+  @Test
+  void aSettingThatCannotBeUsedIsSaidAndTheBuiltInCounts() throws IOException {
+    Path office =
+        workbook(
+            "office.xlsx",
+            "Settings",
+            new Object[][] {{"Setting", "Value"}, {"Duplicate lines", "maybe"}});
+    Path ledger = ledger("l.csv", HEADINGS, LINE, LINE);
+
+    assertThat(run(bid, "--items", office, "--purchases", ledger)).isZero();
+    assertThat(out.toString())
+        .contains("2 matched")
+        .contains("office.xlsx: warning: setting-cell: \"maybe\" in Settings!B2");
+  }
+
+  @Test
+  void aWorkbookWithNeitherItemsNorSettingsSaysWhichSheetsItHas() throws IOException {
+    Path office = workbook("office.xlsx", "Names", new Object[][] {{"Product", "Paint"}});
+
+    assertThat(run(bid, "--items", office, "--purchases", ledger("l.csv", HEADINGS, LINE)))
+        .isEqualTo(3);
+    assertThat(err.toString())
+        .contains("no sheet has the headings Item and Coating")
+        .contains("its sheets are Names.");
+  }
+
+  @Test
+  void moneyInTwoCurrenciesIsNeverOneSum() throws IOException {
+    Path dollars = ledger("us.csv", HEADINGS, LINE.replace("108.00", "$108.00"), LINE);
+    Path euros = ledger("eu.csv", HEADINGS, LINE.replace("108.00", "90.00 €"));
+
+    assertThat(run(bid, "--purchases", dollars, euros)).isZero();
+    assertThat(out.toString())
+        .contains(
+            "warning: ledger-currencies: The ledgers hold $ 216.00 (2 lines) and EUR 90.00 (1"
+                + " line); each is summed by itself, and prices and cost are of the amounts in $"
+                + " alone.");
+    assertThat(texts("Reconcile"))
+        .contains("Amount ($)", "Amount (EUR)")
+        .contains(
+            "Amounts are in 2 currencies, each summed by itself; prices and cost are of those in $"
+                + " alone.");
+    assertThat(texts("By month")).contains("Matched amount ($)", "Matched amount (EUR)");
+    assertThat(numbers("By job")).contains(216.0, 90.0).doesNotContain(306.0);
+  }
+
+  @Test
   void daysAreReadInTheOrderStated() throws IOException {
     Path ledger = ledger("l.csv", HEADINGS, "3/4/26,2211,latex,3,gal,108.00");
 
@@ -219,6 +319,65 @@ class ReconcileCommandTest {
 
   private Path ledger(String name, String... lines) throws IOException {
     return Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
+  }
+
+  private Path workbook(String name, String sheet, Object[][] rows) throws IOException {
+    Path file = folder.resolve(name);
+    try (XSSFWorkbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(file)) {
+      write(book.createSheet(sheet), rows);
+      book.write(out);
+    }
+    return file;
+  }
+
+  /** Writes rows into a sheet of a workbook, which it may have already; empty rows stay. */
+  private static void add(Path file, String sheet, Object[][] rows) throws IOException {
+    XSSFWorkbook book;
+    try (InputStream in = Files.newInputStream(file)) {
+      book = new XSSFWorkbook(in);
+    }
+    write(book.getSheet(sheet) == null ? book.createSheet(sheet) : book.getSheet(sheet), rows);
+    try (OutputStream out = Files.newOutputStream(file)) {
+      book.write(out);
+    }
+  }
+
+  private static void write(XSSFSheet sheet, Object[][] rows) {
+    for (int i = 0; i < rows.length; i++) {
+      if (rows[i].length > 0) {
+        SmallBid.row(sheet, i, rows[i]);
+      }
+    }
+  }
+
+  /** The texts on a sheet of what was written. */
+  private List<String> texts(String sheet) throws IOException {
+    return cells(sheet).filter(String.class::isInstance).map(String.class::cast).toList();
+  }
+
+  private List<Double> numbers(String sheet) throws IOException {
+    return cells(sheet).filter(Double.class::isInstance).map(Double.class::cast).toList();
+  }
+
+  private Stream<Object> cells(String sheet) throws IOException {
+    Stream.Builder<Object> cells = Stream.builder();
+    try (InputStream in = Files.newInputStream(output);
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      for (Row row : book.getSheet(sheet)) {
+        for (Cell cell : row) {
+          CellType type =
+              cell.getCellType() == CellType.FORMULA
+                  ? cell.getCachedFormulaResultType()
+                  : cell.getCellType();
+          cells.add(
+              type == CellType.NUMERIC
+                  ? (Object) cell.getNumericCellValue()
+                  : cell.getStringCellValue());
+        }
+      }
+    }
+    return cells.build();
   }
 
   private Path copy(String sample) throws IOException {

@@ -16,7 +16,8 @@ public final class Rows {
     this(Cells.of(sheet));
   }
 
-  Rows(Cells cells) {
+  /** Rows whose cells go elsewhere than into a sheet of the library. */
+  public Rows(Cells cells) {
     this.cells = cells;
   }
 

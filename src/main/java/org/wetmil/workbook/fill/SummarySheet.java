@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.catalogue.Setting;
@@ -260,10 +261,14 @@ final class SummarySheet {
       String word = severity.name().toLowerCase(Locale.ROOT);
       page.text(at, 0, label(severity), look.text(false));
       String formula =
-          findings.size() > FindingsSheet.MOST
+          findings.size() > FindingsList.MOST
               ? null
               : "COUNTIF(" + Texts.sheet(sheet) + "!$A:$A," + Texts.quoted(word) + ")";
       page.formula(at++, PlacesBlock.HOURS, formula, count, look.number(0));
+    }
+    Optional<String> leftOut = FindingsList.leftOut(findings.size());
+    if (leftOut.isPresent()) {
+      page.text(at++, 0, leftOut.get(), look.text(false));
     }
     return at;
   }

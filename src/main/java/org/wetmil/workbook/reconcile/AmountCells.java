@@ -1,5 +1,6 @@
 package org.wetmil.workbook.reconcile;
 
+import java.util.List;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.reconcile.use.Tally;
 import org.wetmil.workbook.fill.Look;
@@ -42,10 +43,10 @@ final class AmountCells {
     this.books = books;
   }
 
-  void headings(Lines lines) {
-    for (String currency : books.currencies()) {
-      rows.text(books.amounts(lines.heading, currency), look.heading());
-    }
+  static List<String> headings(Lines lines, Books books) {
+    return books.currencies().stream()
+        .map(currency -> books.amounts(lines.heading, currency))
+        .toList();
   }
 
   /**

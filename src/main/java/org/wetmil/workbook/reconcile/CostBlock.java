@@ -37,6 +37,11 @@ final class CostBlock {
     this.paintFirst = paintFirst;
   }
 
+  /** The headings of the amounts, which lists of groups have, too. */
+  static List<String> headings(Books books) {
+    return MONEY.stream().map(heading -> heading + books.money()).toList();
+  }
+
   boolean isNeeded() {
     return books.result().uses().stream().anyMatch(use -> use.money() != null);
   }
@@ -47,7 +52,7 @@ final class CostBlock {
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     String each = " a " + books.volumeUnit() + books.money();
     rows.text("Price paid" + each, look.heading()).text("Price bid" + each, look.heading());
-    MONEY.forEach(heading -> rows.text(heading + books.money(), look.heading()));
+    headings(books).forEach(heading -> rows.text(heading, look.heading()));
     rows.height(Lists.HEADINGS_PT);
     int first = rows.number() + 1;
     for (CoatingUse use : books.result().uses()) {

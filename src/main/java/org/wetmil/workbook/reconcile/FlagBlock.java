@@ -52,7 +52,8 @@ final class FlagBlock {
       for (int more = 1; more < SPANS.get(i); more++) {
         rows.text("", style);
       }
-      sheet.addMergedRegion(new CellRangeAddress(row, row, column, column + SPANS.get(i) - 1));
+      sheet.addMergedRegionUnsafe(
+          new CellRangeAddress(row, row, column, column + SPANS.get(i) - 1));
       column += SPANS.get(i);
     }
   }

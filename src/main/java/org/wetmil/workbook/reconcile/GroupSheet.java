@@ -1,6 +1,7 @@
 package org.wetmil.workbook.reconcile;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.reconcile.use.GroupUse;
@@ -28,73 +29,68 @@ final class GroupSheet {
       this.column = column;
       this.field = field;
     }
+
+    private String key(GroupUse group) {
+      return this == JOB ? Keys.job(group.name()) : Keys.plain(group.name());
+    }
   }
 
-  private final XSSFSheet sheet;
   private final Look look;
   private final Books books;
   private final UseRows uses;
-  private final Rows rows;
-  private final AmountCells amounts;
+  private final boolean money;
 
-  GroupSheet(XSSFSheet sheet, Look look, Books books, UseRows uses) {
-    this.sheet = sheet;
+  GroupSheet(Look look, Books books, UseRows uses) {
     this.look = look;
     this.books = books;
     this.uses = uses;
-    this.rows = new Rows(sheet);
-    this.amounts = new AmountCells(rows, look, books);
+    this.money = uses.costFirst() > 0;
   }
 
-  void write(By by) {
-    boolean money = uses.costFirst() > 0;
-    rows.row().text(by.heading, look.heading());
-    PaintCells cells = new PaintCells(rows, look, books, FIGURES);
-    cells.headings();
-    if (money) {
-      for (String heading :
-          List.of(
-              "Used at the price paid",
-              "Bid at the price bid",
-              "Variance by price",
-              "Variance by quantity",
-              "Variance in all")) {
-        rows.text(heading + books.money(), look.heading());
+  void write(XSSFSheet sheet, By by) {
+    List<GroupUse> groups = by == By.JOB ? books.result().byJob() : books.result().byCoating();
+    Rows rows = Lists.now(sheet, look, columns(by), groups.size());
+    PaintCells paint = new PaintCells(rows, look, books, FIGURES);
+    AmountCells amounts = new AmountCells(rows, look, books);
+    for (GroupUse group : groups) {
+      String key = by.key(group);
+      String is = Texts.criterion(key);
+      rows.row().text(key, look.text(false));
+      paint.write(
+          sum(uses.paint(ReconcilePage.FIGURES), by, is),
+          group.bidGal(),
+          group.ledger(),
+          column -> sum(uses.paint(ReconcilePage.FIGURES + column.ordinal()), by, is));
+      if (money) {
+        money(rows, by, is, group.money());
+      }
+      for (AmountCells.Lines lines : lines(by)) {
+        amounts.write(lines, group, Books.is(by.field, key));
       }
     }
-    amounts.headings(AmountCells.Lines.MATCHED);
-    if (by == By.JOB) {
-      amounts.headings(AmountCells.Lines.UNMATCHED);
-    }
-    List<GroupUse> groups = by == By.JOB ? books.result().byJob() : books.result().byCoating();
-    for (GroupUse group : groups) {
-      write(by, group, cells, money);
-    }
-    widths(rows.number());
   }
 
-  private void write(By by, GroupUse group, PaintCells cells, boolean money) {
-    String key = by == By.JOB ? Keys.job(group.name()) : Keys.plain(group.name());
-    String is = Texts.criterion(key);
-    rows.row().text(key, look.text(false));
-    cells.write(
-        sum(uses.paint(ReconcilePage.FIGURES), by, is),
-        group.bidGal(),
-        group.ledger(),
-        column -> sum(uses.paint(ReconcilePage.FIGURES + column.ordinal()), by, is));
+  private List<Lists.Column> columns(By by) {
+    List<String> headings = new ArrayList<>(PaintCells.headings(books));
     if (money) {
-      money(by, is, group.money());
+      headings.addAll(CostBlock.headings(books));
     }
-    String ofGroup = Books.is(by.field, key);
-    amounts.write(AmountCells.Lines.MATCHED, group, ofGroup);
-    if (by == By.JOB) {
-      amounts.write(AmountCells.Lines.UNMATCHED, group, ofGroup);
-    }
+    lines(by).forEach(lines -> headings.addAll(AmountCells.headings(lines, books)));
+    List<Lists.Column> columns = new ArrayList<>(List.of(new Lists.Column(by.heading, 30)));
+    headings.forEach(heading -> columns.add(new Lists.Column(heading, 12)));
+    return columns;
+  }
+
+  /** A line without a coating belongs to a job, but to no coating. */
+  private static List<AmountCells.Lines> lines(By by) {
+    return by == By.JOB
+        ? List.of(AmountCells.Lines.MATCHED, AmountCells.Lines.UNMATCHED)
+        : List.of(AmountCells.Lines.MATCHED);
   }
 
   /** Blank where some part has no price. */
-  private void money(By by, String is, MoneyVariance money) {
-    for (int i = 0; i < 5; i++) {
+  private void money(Rows rows, By by, String is, MoneyVariance money) {
+    for (int i = 0; i < CostBlock.TOTAL - CostBlock.USED + 1; i++) {
       if (money == null) {
         rows.text("", look.number(2));
         continue;
@@ -111,14 +107,5 @@ final class GroupSheet {
 
   private String sum(String summed, By by, String is) {
     return "SUMIFS(" + summed + "," + uses.paint(by.column) + "," + is + ")";
-  }
-
-  private void widths(int last) {
-    int columns = sheet.getRow(0).getLastCellNum();
-    sheet.setColumnWidth(0, 30 * 256);
-    for (int i = 1; i < columns; i++) {
-      sheet.setColumnWidth(i, 12 * 256);
-    }
-    Lists.shape(sheet, columns, last);
   }
 }

@@ -1,36 +1,77 @@
 package org.wetmil.workbook.reconcile;
 
-import org.apache.poi.ss.usermodel.Cell;
+import java.util.List;
+import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.PrintSetup;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.workbook.copy.LeanWorkbook;
+import org.wetmil.workbook.copy.RowsLater;
 import org.wetmil.workbook.fill.Heights;
+import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Rows;
 
 /** What every list has: frozen headings, a filter, and pages as wide as the list. */
 final class Lists {
   /** Headings of a page run over up to three lines. */
   static final float HEADINGS_PT = 47;
 
-  /** A line of headings, and what stays free above and below. */
-  private static final float LINE_PT = 15;
-
-  private static final float FREE_PT = 2;
+  /** What stays free above and below headings. */
+  private static final int FREE_PT = 2;
 
   private Lists() {}
 
-  private static float headings(Sheet sheet) {
-    int lines = 1;
-    for (Cell cell : sheet.getRow(0)) {
-      int width = sheet.getColumnWidth(cell.getColumnIndex()) / 256;
-      lines = Math.max(lines, Heights.lines(cell.getStringCellValue(), width));
-    }
-    return lines * LINE_PT + FREE_PT;
+  /**
+   * A column of a list.
+   *
+   * @param width in characters
+   */
+  record Column(String heading, int width) {}
+
+  /**
+   * Writes a list, its rows only when the file is written.
+   *
+   * @param count how many rows it has under the headings
+   * @param body writes them; the styles it takes are to be made before
+   */
+  static void later(
+      XSSFSheet sheet, Look look, List<Column> columns, int count, Consumer<Rows> body) {
+    XSSFCellStyle heading = look.heading();
+    ((LeanWorkbook) sheet.getWorkbook())
+        .later(
+            sheet,
+            new RowsLater(
+                1 + count,
+                columns.size(),
+                cells -> {
+                  Rows rows = new Rows(cells);
+                  headings(rows, columns, heading);
+                  body.accept(rows);
+                }));
+    shape(sheet, columns, count);
   }
 
-  static void shape(Sheet sheet, int columns, int rows) {
-    sheet.getRow(0).setHeightInPoints(headings(sheet));
+  /** Begins a list whose rows are written at once, as many as are said. */
+  static Rows now(XSSFSheet sheet, Look look, List<Column> columns, int count) {
+    Rows rows = new Rows(sheet);
+    headings(rows, columns, look.heading());
+    shape(sheet, columns, count);
+    return rows;
+  }
+
+  private static void headings(Rows rows, List<Column> columns, XSSFCellStyle style) {
+    rows.row();
+    columns.forEach(column -> rows.text(column.heading(), style));
+    rows.height(height(columns));
+  }
+
+  private static void shape(XSSFSheet sheet, List<Column> columns, int count) {
+    for (int i = 0; i < columns.size(); i++) {
+      sheet.setColumnWidth(i, columns.get(i).width() * 256);
+    }
     sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, Math.max(0, rows - 1), 0, columns - 1));
+    sheet.setAutoFilter(new CellRangeAddress(0, count, 0, columns.size() - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     sheet.setFitToPage(true);
     PrintSetup print = sheet.getPrintSetup();
@@ -40,5 +81,14 @@ final class Lists {
     sheet.getFooter().setLeft("&F, &A");
     sheet.getFooter().setRight("&P / &N");
     sheet.setDisplayGridlines(false);
+  }
+
+  private static double height(List<Column> columns) {
+    int lines =
+        columns.stream()
+            .mapToInt(column -> Heights.lines(column.heading(), column.width()))
+            .max()
+            .orElse(1);
+    return Heights.points(lines) + FREE_PT;
   }
 }

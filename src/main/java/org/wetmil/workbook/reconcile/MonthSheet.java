@@ -1,6 +1,8 @@
 package org.wetmil.workbook.reconcile;
 
 import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.workbook.fill.Look;
@@ -8,42 +10,43 @@ import org.wetmil.workbook.fill.Rows;
 
 /** The list of what the ledgers say by month; a bid has no month. */
 final class MonthSheet {
-  private final XSSFSheet sheet;
   private final Look look;
   private final Books books;
-  private final Rows rows;
-  private final AmountCells amounts;
 
-  MonthSheet(XSSFSheet sheet, Look look, Books books) {
-    this.sheet = sheet;
+  MonthSheet(Look look, Books books) {
     this.look = look;
     this.books = books;
-    this.rows = new Rows(sheet);
-    this.amounts = new AmountCells(rows, look, books);
   }
 
-  void write() {
-    rows.row().text("Month", look.heading());
-    for (PaintColumn column : PaintColumn.values()) {
-      if (column.kind() != null) {
-        rows.text(column.heading(books.volumeUnit()), look.heading());
+  void write(XSSFSheet sheet) {
+    List<GroupUse> months = books.result().byMonth();
+    Rows rows = Lists.now(sheet, look, columns(), months.size());
+    AmountCells amounts = new AmountCells(rows, look, books);
+    for (GroupUse month : months) {
+      String days = days(month.name());
+      paint(rows.row().text(month.name(), look.text(false)), month, days);
+      for (AmountCells.Lines lines : AmountCells.Lines.values()) {
+        amounts.write(lines, month, days);
       }
     }
-    rows.text(PaintColumn.USED.heading(books.volumeUnit()), look.heading());
-    amounts.headings(AmountCells.Lines.MATCHED);
-    amounts.headings(AmountCells.Lines.UNMATCHED);
-    books.result().byMonth().forEach(this::month);
-    int columns = sheet.getRow(0).getLastCellNum();
-    for (int i = 0; i < columns; i++) {
-      sheet.setColumnWidth(i, 12 * 256);
-    }
-    Lists.shape(sheet, columns, rows.number());
   }
 
-  private void month(GroupUse group) {
-    String days = days(group.name());
+  private List<Lists.Column> columns() {
+    List<String> headings = new ArrayList<>(List.of("Month"));
+    for (PaintColumn column : PaintColumn.values()) {
+      if (column.kind() != null) {
+        headings.add(column.heading(books.volumeUnit()));
+      }
+    }
+    headings.add(PaintColumn.USED.heading(books.volumeUnit()));
+    for (AmountCells.Lines lines : AmountCells.Lines.values()) {
+      headings.addAll(AmountCells.headings(lines, books));
+    }
+    return headings.stream().map(heading -> new Lists.Column(heading, 12)).toList();
+  }
+
+  private void paint(Rows rows, GroupUse group, String days) {
     String counted = LedgerField.COATING.whole() + ",\"<>\"";
-    rows.row().text(group.name(), look.text(false));
     for (PaintColumn column : PaintColumn.values()) {
       if (column.kind() != null) {
         rows.formula(
@@ -52,12 +55,11 @@ final class MonthSheet {
             look.sparse(2));
       }
     }
-    int row = rows.number();
     // the columns of the kinds are where those of the page are, less names and bid
     rows.formula(
-        books.live(PaintColumn.used(0, row)), books.volume(group.usedGal()), look.strongNumber(2));
-    amounts.write(AmountCells.Lines.MATCHED, group, days);
-    amounts.write(AmountCells.Lines.UNMATCHED, group, days);
+        books.live(PaintColumn.used(0, rows.number())),
+        books.volume(group.usedGal()),
+        look.strongNumber(2));
   }
 
   /** Lines without a date are summed by value: what stands there may be any text. */

@@ -1,6 +1,8 @@
 package org.wetmil.workbook.reconcile;
 
+import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.wetmil.reconcile.use.KindSums;
 import org.wetmil.workbook.fill.Look;
@@ -20,10 +22,10 @@ final class PaintCells {
     this.firstColumn = firstColumn;
   }
 
-  void headings() {
-    for (PaintColumn column : PaintColumn.values()) {
-      rows.text(column.heading(books.volumeUnit()), look.heading());
-    }
+  static List<String> headings(Books books) {
+    return Stream.of(PaintColumn.values())
+        .map(column -> column.heading(books.volumeUnit()))
+        .toList();
   }
 
   /**

@@ -5,6 +5,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.ledger.LineKind;
 import org.wetmil.reconcile.use.CoatingUse;
+import org.wetmil.workbook.fill.FindingsList;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Pages;
 import org.wetmil.workbook.fill.Rows;
@@ -38,7 +39,12 @@ final class ReconcilePage {
     this.uses = books.result().uses();
   }
 
-  UseRows write() {
+  /**
+   * Writes the page.
+   *
+   * @param findings how many there are
+   */
+  UseRows write(int findings) {
     rows.row().text("Paint bought against paint bid", look.title());
     rows.row().text(Headline.period(books.result()), look.text(false));
     if (!books.live()) {
@@ -48,6 +54,7 @@ final class ReconcilePage {
                   + " change.",
               look.strong());
     }
+    FindingsList.leftOut(findings).ifPresent(sentence -> rows.row().text(sentence, look.strong()));
     books.apart().ifPresent(sentence -> rows.row().text(sentence, look.strong()));
     rows.gap();
     new CountsBlock(rows, look, books).write();
@@ -68,7 +75,7 @@ final class ReconcilePage {
     block("Paint by job and coating");
     rows.row().text("Job", look.heading()).text("Coating", look.heading());
     PaintCells cells = new PaintCells(rows, look, books, FIGURES);
-    cells.headings();
+    PaintCells.headings(books).forEach(heading -> rows.text(heading, look.heading()));
     rows.text("Tolerance (" + books.volumeUnit() + ")", look.heading())
         .text("Flag", look.heading());
     rows.height(Lists.HEADINGS_PT);

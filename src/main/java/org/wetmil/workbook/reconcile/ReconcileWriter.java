@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.Reconciliation;
+import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.NewWorkbook;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Marks;
@@ -38,7 +38,7 @@ public final class ReconcileWriter {
    * @param overwrite whether a file that is there already may be replaced
    */
   public void write(List<Path> inputs, Path output, boolean overwrite) {
-    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+    try (LeanWorkbook workbook = new LeanWorkbook()) {
       shape(workbook);
       NewWorkbook.write(workbook, inputs, output, overwrite);
     } catch (IOException e) {
@@ -46,7 +46,7 @@ public final class ReconcileWriter {
     }
   }
 
-  private void shape(XSSFWorkbook workbook) {
+  private void shape(LeanWorkbook workbook) {
     Look look = new Look(workbook);
     XSSFSheet page = workbook.createSheet(ReconcilePage.NAME);
     XSSFSheet ledger = workbook.createSheet(LedgerField.SHEET);
@@ -56,14 +56,15 @@ public final class ReconcileWriter {
     XSSFSheet byMonth = workbook.createSheet("By month");
     XSSFSheet list = workbook.createSheet("Findings");
     XSSFSheet basis = workbook.createSheet("Basis");
-    new LedgerSheet(ledger, look, books).write();
-    new UnmatchedSheet(unmatched, look).write(books.result().lines());
-    UseRows rows = new ReconcilePage(page, look, books).write();
-    new GroupSheet(byCoating, look, books, rows).write(GroupSheet.By.COATING);
-    new GroupSheet(byJob, look, books, rows).write(GroupSheet.By.JOB);
-    new MonthSheet(byMonth, look, books).write();
+    new LedgerSheet(look, books).write(ledger, look);
+    new UnmatchedSheet(look).write(unmatched, look, books.result().lines());
+    UseRows rows = new ReconcilePage(page, look, books).write(findings.size());
+    GroupSheet groups = new GroupSheet(look, books, rows);
+    groups.write(byCoating, GroupSheet.By.COATING);
+    groups.write(byJob, GroupSheet.By.JOB);
+    new MonthSheet(look, books).write(byMonth);
     UseChart.draw(page, byCoating, books);
-    new FindingsList(list, look).write(findings);
+    new BookFindings(look).write(workbook, list, findings);
     new ReconcileBasis(basis, look, books).write(stamp);
     short paper =
         books.system() == UnitSystem.US ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE;

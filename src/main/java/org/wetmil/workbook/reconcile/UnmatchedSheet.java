@@ -2,81 +2,73 @@ package org.wetmil.workbook.reconcile;
 
 import java.util.Comparator;
 import java.util.List;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.ledger.LedgerColumn;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.Place;
 import org.wetmil.reconcile.PlacedLine;
+import org.wetmil.reconcile.match.Reason;
 import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Rows;
 
 /** The list of lines that are matched to no coating, those to act on first. */
 final class UnmatchedSheet {
-  private static final List<String> HEADINGS =
+  private static final List<Lists.Column> COLUMNS =
       List.of(
-          "Reason",
-          "Date",
-          "Job",
-          "Item",
-          "Quantity",
-          "Unit",
-          "Amount",
-          "Currency",
-          "Document",
-          "Kind",
-          "File",
-          "Line",
-          "What may be meant");
+          new Lists.Column("Reason", 24),
+          new Lists.Column("Date", 11),
+          new Lists.Column("Job", 24),
+          new Lists.Column("Item", 40),
+          new Lists.Column("Quantity", 10),
+          new Lists.Column("Unit", 13),
+          new Lists.Column("Amount", 12),
+          new Lists.Column("Currency", 10),
+          new Lists.Column("Document", 12),
+          new Lists.Column("Kind", 13),
+          new Lists.Column("File", 28),
+          new Lists.Column("Line", 7),
+          new Lists.Column("What may be meant", 44));
 
-  private static final int[] WIDTHS = {24, 11, 24, 40, 10, 13, 12, 10, 12, 13, 28, 7, 44};
+  private final LineCells cells;
 
-  private final Sheet sheet;
-  private final Look look;
-
-  UnmatchedSheet(Sheet sheet, Look look) {
-    this.sheet = sheet;
-    this.look = look;
+  UnmatchedSheet(Look look) {
+    this.cells = new LineCells(look);
   }
 
-  void write(List<PlacedLine> lines) {
-    Row heads = sheet.createRow(0);
-    for (int i = 0; i < WIDTHS.length; i++) {
-      Cell cell = heads.createCell(i);
-      cell.setCellValue(HEADINGS.get(i));
-      cell.setCellStyle(look.heading());
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
+  void write(XSSFSheet sheet, Look look, List<PlacedLine> lines) {
     List<PlacedLine> unmatched =
         lines.stream()
             .filter(line -> line.place() == Place.UNMATCHED)
             .sorted(Comparator.comparing(PlacedLine::reason))
             .toList();
-    int next = 1;
-    for (PlacedLine line : unmatched) {
-      write(sheet.createRow(next++), line);
-    }
-    Lists.shape(sheet, WIDTHS.length, next);
+    Lists.later(
+        sheet,
+        look,
+        COLUMNS,
+        unmatched.size(),
+        rows -> unmatched.forEach(line -> write(rows, line)));
   }
 
-  private void write(Row row, PlacedLine placed) {
+  private void write(Rows rows, PlacedLine placed) {
     LedgerLine line = placed.line();
-    text(row, 0, placed.reason().title());
-    LedgerSheet.date(row, 1, line, look);
-    text(row, 2, LedgerSheet.job(placed));
-    text(row, 3, LedgerSheet.item(line));
-    LedgerSheet.number(row, 4, line, LedgerColumn.QUANTITY, look);
-    text(row, 5, line.text(LedgerColumn.UNIT));
-    LedgerSheet.number(row, 6, line, LedgerColumn.AMOUNT, look);
-    text(row, 7, line.amount() == null ? "" : line.currency());
-    text(row, 8, line.text(LedgerColumn.DOCUMENT));
-    text(row, 9, line.kind().title());
-    text(row, 10, line.file());
-    row.createCell(11).setCellValue(line.line());
-    text(row, 12, String.join("; ", placed.suggestion()));
+    cells.text(rows.row(), placed.reason().title());
+    cells.date(rows, line);
+    cells.job(rows, placed);
+    cells.item(rows, line);
+    cells.quantity(rows, line);
+    cells.text(rows, line.text(LedgerColumn.UNIT));
+    cells.amount(rows, line);
+    cells.currency(rows, line);
+    cells.text(rows, line.text(LedgerColumn.DOCUMENT));
+    cells.text(rows, line.kind().title());
+    cells.text(rows, line.file());
+    cells.lineNumber(rows, line);
+    cells.text(rows, meant(placed));
   }
 
-  private void text(Row row, int column, String text) {
-    LedgerSheet.text(row, column, text, look);
+  private static String meant(PlacedLine placed) {
+    return placed.suggestion().isEmpty() && placed.reason() == Reason.NO_SUCH_COATING
+        ? "no name is near; name the item in the item table"
+        : String.join("; ", placed.suggestion());
   }
 }

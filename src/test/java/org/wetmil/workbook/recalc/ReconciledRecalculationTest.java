@@ -5,39 +5,53 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.wetmil.samples.MessyBooks;
 import org.wetmil.samples.ReconciledMonth;
 
-/** Computes every formula of the reconciled month anew and holds the stored values to it. */
+/** Computes every formula of reconciled books anew and holds the stored values to it. */
 class ReconciledRecalculationTest {
   @TempDir Path folder;
 
-  @Test
-  void spreadsheetLibraryComputesTheStoredValues() throws IOException {
-    Path month = month();
-    Map<String, Object> stored = Formulas.stored(month);
+  /** Ledgers to reconcile: the month of the samples, and one of several currencies. */
+  enum Books {
+    MONTH,
+    MESSY;
 
-    assertThat(stored).hasSizeGreaterThan(300);
-    assertThat(Formulas.differences(stored, Formulas.evaluated(month))).isEmpty();
+    private Path write(Path folder) {
+      Path output = folder.resolve("reconciled.xlsx");
+      if (this == MONTH) {
+        ReconciledMonth.write(output);
+      } else {
+        MessyBooks.write(folder, output);
+      }
+      return output;
+    }
   }
 
-  @Test
-  void libreOfficeComputesTheStoredValues() throws IOException, InterruptedException {
+  @ParameterizedTest
+  @EnumSource
+  void spreadsheetLibraryComputesTheStoredValues(Books books) throws IOException {
+    Path file = books.write(folder);
+    Map<String, Object> stored = Formulas.stored(file);
+
+    assertThat(stored).hasSizeGreaterThan(300);
+    assertThat(Formulas.differences(stored, Formulas.evaluated(file))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void libreOfficeComputesTheStoredValues(Books books) throws IOException, InterruptedException {
     Office.assumePresent();
-    Path month = month();
-    Map<String, Object> stored = Formulas.stored(month);
+    Path file = books.write(folder);
+    Map<String, Object> stored = Formulas.stored(file);
     Path stripped = folder.resolve("stripped.xlsx");
-    Formulas.strip(month, stripped);
+    Formulas.strip(file, stripped);
 
     Path anew = Office.resaved(stripped, folder);
 
     assertThat(Formulas.differences(stored, Formulas.values(anew, stored.keySet()))).isEmpty();
-  }
-
-  private Path month() {
-    Path output = folder.resolve("month.xlsx");
-    ReconciledMonth.write(output);
-    return output;
   }
 }

@@ -1,0 +1,52 @@
+package org.wetmil.workbook.reconcile;
+
+import java.util.Comparator;
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.checks.Finding;
+import org.wetmil.workbook.copy.LeanWorkbook;
+import org.wetmil.workbook.fill.FindingsList;
+import org.wetmil.workbook.fill.FindingsList.Column;
+import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Rows;
+
+/** The list of findings in ledgers and in what came of comparing them, by file and line. */
+final class BookFindings {
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.check(20),
+          Column.room("Job", 24),
+          Column.surface("Coating", 16),
+          Column.message(64),
+          Column.why(36),
+          Column.advice(36));
+
+  private final XSSFCellStyle text;
+  private final XSSFCellStyle number;
+  private final FindingsList list;
+
+  BookFindings(Look look) {
+    this.text = look.text(false);
+    this.number = look.number(0);
+    this.list =
+        new FindingsList(
+            look,
+            COLUMNS,
+            new FindingsList.Place(List.of("File", "Line"), List.of(28, 7), this::place));
+  }
+
+  void write(LeanWorkbook workbook, XSSFSheet sheet, List<Finding> findings) {
+    list.write(
+        workbook,
+        sheet,
+        findings.stream().sorted(Comparator.comparing(Finding::severity).reversed()).toList());
+  }
+
+  private void place(Rows rows, Finding finding) {
+    rows.text(finding.spot().sheet(), text);
+    if (finding.spot().row() > 0) {
+      rows.number(finding.spot().row(), number);
+    }
+  }
+}
