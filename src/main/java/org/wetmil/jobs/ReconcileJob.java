@@ -23,6 +23,7 @@ import org.wetmil.reconcile.bid.BidJob;
 import org.wetmil.reconcile.bid.BidUses;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.StoredFigures;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.reconcile.ReconcileStamp;
@@ -90,7 +91,7 @@ public final class ReconcileJob {
       FilledBid filled = Estimator.fill(read.bid());
       List<String> missing = List.of();
       if (read.filledBefore()) {
-        StoredFigures.Result stored = StoredFigures.over(file, read, filled);
+        StoredFigures.Result stored = StoredFigures.over(file, Passwords.NONE, read, filled);
         filled = stored.bid();
         missing = stored.missing();
       }

@@ -19,6 +19,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.Work;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
@@ -70,9 +71,9 @@ public final class StoredFigures {
    * @param read the workbook as read
    * @param computed the same, filled anew in memory
    */
-  public static Result over(Path file, ReadWorkbook read, FilledBid computed) {
+  public static Result over(Path file, Passwords passwords, ReadWorkbook read, FilledBid computed) {
     StoredFigures stored = new StoredFigures(computed.bid().catalogue());
-    try (PackageReader reader = PackageReader.open(file)) {
+    try (PackageReader reader = PackageReader.open(file, passwords)) {
       reader.definedNames().forEach(stored::mark);
       reader.sheets().stream()
           .filter(sheet -> stored.marks.containsKey(sheet.name()))
