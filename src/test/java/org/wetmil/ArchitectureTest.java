@@ -47,6 +47,7 @@ class ArchitectureTest {
           "org.apache.poi..",
           "org.apache.xmlbeans..",
           "org.openxmlformats..",
+          "org.apache.commons.compress..",
           "com.microsoft..");
 
   @ArchTest

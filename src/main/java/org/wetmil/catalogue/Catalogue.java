@@ -101,7 +101,7 @@ public final class Catalogue {
   public Catalogue withRows(Map<Tables, List<Row>> given) {
     Map<Tables, Table> changed = new EnumMap<>(tables);
     given.forEach((which, rows) -> changed.put(which, new Table(table(which).spec(), rows)));
-    return new Catalogue(changed, otherWords, new ArrayList<>());
+    return new Catalogue(changed, new ArrayList<>());
   }
 
   public Table table(Tables which) {

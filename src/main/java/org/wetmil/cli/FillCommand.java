@@ -11,7 +11,9 @@ import org.wetmil.jobs.FillRun;
 import org.wetmil.jobs.Inputs;
 import org.wetmil.jobs.Outputs;
 import org.wetmil.jobs.json.JsonRun;
+import org.wetmil.workbook.opc.Passwords;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -91,13 +93,16 @@ final class FillCommand implements Callable<Integer> {
       description = "A workbook whose tables are laid under those of each bid.")
   private Path tables;
 
+  @Mixin private PasswordOption passwords;
+
   @Override
   public Integer call() {
     Printer printer = new Printer(spec.commandLine(), quiet, trace);
-    Inputs inputs = Inputs.of(bids);
+    Passwords words = passwords.read();
+    Inputs inputs = Inputs.of(bids, words);
     inputs.passedOver().forEach(printer::passedOver);
     Outcome outcome = new Outcome(failOn);
-    FillJob own = new FillJob(date, ProjectVersion.version(), force, refresh);
+    FillJob own = new FillJob(date, ProjectVersion.version(), force, refresh).with(words);
     FillJob job = tables == null ? own : own.over(tables);
     Outputs outputs = new Outputs(out, inputs, file -> number && Files.exists(file));
     FillRun.Filler filler =

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.wetmil.jobs.StartJob;
 import org.wetmil.workbook.start.Start;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,10 +34,12 @@ final class StartCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Write over an older file.")
   private boolean force;
 
+  @Mixin private PasswordOption passwords;
+
   @Override
   public Integer call() {
     Path file = out == null ? StartJob.usualName(rooms) : out;
-    Start.Made made = StartJob.make(rooms, file, force);
+    Start.Made made = StartJob.make(rooms, passwords.read(), file, force);
     PrintWriter print = spec.commandLine().getOut();
     made.remarks().forEach(remark -> print.println(rooms + ": " + remark));
     String missing =

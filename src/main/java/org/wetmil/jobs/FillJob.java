@@ -12,6 +12,7 @@ import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillStamp;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.opc.FileName;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadOptions;
 import org.wetmil.workbook.read.ReadWorkbook;
@@ -52,7 +53,13 @@ public final class FillJob {
    * @throws org.wetmil.workbook.WorkbookException when the workbook cannot be read or has no tables
    */
   public FillJob over(Path tables) {
-    return new FillJob(date, version, overwrite, options.over(BidReader.tables(tables)));
+    return new FillJob(
+        date, version, overwrite, options.over(BidReader.tables(tables, options.passwords())));
+  }
+
+  /** The same for workbooks that these passwords may open; their copies stay protected. */
+  public FillJob with(Passwords passwords) {
+    return new FillJob(date, version, overwrite, options.with(passwords));
   }
 
   /**
@@ -88,7 +95,7 @@ public final class FillJob {
     FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
     FilledJob job = FilledJob.of(filled);
     FillWriter writer = new FillWriter(read, job, findings, stamp);
-    writer.write(input.file(), output, overwrite, input::requireUnchanged);
+    writer.write(input.file(), options.passwords(), output, overwrite, input::requireUnchanged);
     if (customer != null && job.price().price().isPresent()) {
       CustomerCopy.write(job, stamp, customer, overwrite);
     }

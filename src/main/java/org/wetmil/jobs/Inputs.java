@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.opc.Passwords;
 
 /**
  * The workbooks that a command line names: files as they stand, and of a folder the spreadsheets
@@ -30,6 +31,7 @@ public final class Inputs {
   private final Map<Path, Path> files = new LinkedHashMap<>();
   private final List<PassedOver> passedOver = new ArrayList<>();
   private final List<Refused> refused = new ArrayList<>();
+  private final Passwords passwords;
   private boolean fromFolder;
 
   /** A file of a folder that was left alone. */
@@ -38,10 +40,17 @@ public final class Inputs {
   /** What gives no workbook, such as an empty folder, with the sentence that says so. */
   public record Refused(Path file, String sentence) {}
 
-  private Inputs() {}
+  private Inputs(Passwords passwords) {
+    this.passwords = passwords;
+  }
 
   public static Inputs of(List<Path> named) {
-    Inputs inputs = new Inputs();
+    return of(named, Passwords.NONE);
+  }
+
+  /** The same, with passwords that may open them. */
+  public static Inputs of(List<Path> named, Passwords passwords) {
+    Inputs inputs = new Inputs(passwords);
     for (Path path : named) {
       if (Files.isDirectory(path)) {
         inputs.addFolder(path);
@@ -65,6 +74,10 @@ public final class Inputs {
   /** Folders and other things that give no workbook. */
   public List<Refused> refused() {
     return List.copyOf(refused);
+  }
+
+  Passwords passwords() {
+    return passwords;
   }
 
   /** Whether one file was named and nothing else. */
@@ -139,8 +152,8 @@ public final class Inputs {
     }
   }
 
-  private static boolean isBesideItsSource(Path file) {
-    return FilledMark.source(file).filter(source -> isBeside(file, source)).isPresent();
+  private boolean isBesideItsSource(Path file) {
+    return FilledMark.source(file, passwords).filter(source -> isBeside(file, source)).isPresent();
   }
 
   private static boolean isBeside(Path file, String source) {

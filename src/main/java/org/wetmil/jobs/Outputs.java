@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.FilledMark;
-import org.wetmil.workbook.opc.WorkbookKind;
+import org.wetmil.workbook.stream.PackageReader;
 
 /** Names the outputs of one run: beside the input or where the user says, each once. */
 public final class Outputs {
@@ -43,7 +43,7 @@ public final class Outputs {
     String name = input.getFileName().toString();
     int dot = name.lastIndexOf('.');
     String stem = dot < 0 ? name : name.substring(0, dot);
-    boolean again = FilledMark.isFilled(input);
+    boolean again = FilledMark.isFilled(input, inputs.passwords());
     String base = again ? stem : stem + FILLED;
     String ending = ending(input);
     int number = again ? 2 : 1;
@@ -82,9 +82,9 @@ public final class Outputs {
   }
 
   /** What suits the content, whatever the input is called; a template becomes a workbook. */
-  private static String ending(Path input) {
-    try {
-      return WorkbookKind.require(input).outputExtension();
+  private String ending(Path input) {
+    try (PackageReader reader = PackageReader.open(input, inputs.passwords())) {
+      return reader.kind().outputExtension();
     } catch (WorkbookException e) {
       // whoever fills it says why it cannot be read
       return ".xlsx";

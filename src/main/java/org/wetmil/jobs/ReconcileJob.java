@@ -90,7 +90,8 @@ public final class ReconcileJob {
   }
 
   private void bid(Path file) {
-    try (ReadableCopy copy = ReadableCopy.of(file)) {
+    try {
+      ReadableCopy copy = ReadableCopy.of(file);
       String sha256 = Fingerprint.of(file).sha256();
       ReadWorkbook read = BidReader.read(copy);
       FilledBid filled = Estimator.fill(read.bid());

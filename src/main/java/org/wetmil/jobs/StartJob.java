@@ -2,6 +2,7 @@ package org.wetmil.jobs;
 
 import java.nio.file.Path;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.start.Start;
 
 /** Makes a bid workbook from a room list. */
@@ -18,14 +19,15 @@ public final class StartJob {
   /**
    * Makes the workbook.
    *
+   * @param passwords that may open the list
    * @param overwrite whether a file that is there already may be replaced
    * @throws WorkbookException when the list cannot be used or the bid cannot be written; its
    *     message is one sentence for the user
    */
-  public static Start.Made make(Path list, Path output, boolean overwrite) {
+  public static Start.Made make(Path list, Passwords passwords, Path output, boolean overwrite) {
     if (!Inputs.ending(output).equals("xlsx")) {
       throw new WorkbookException.Unwritable(output, "name a file that ends in .xlsx.", null);
     }
-    return Start.make(list, output, overwrite);
+    return Start.make(list, passwords, output, overwrite);
   }
 }

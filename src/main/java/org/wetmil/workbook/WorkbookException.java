@@ -46,10 +46,17 @@ public abstract sealed class WorkbookException extends RuntimeException {
   public static final class Encrypted extends WorkbookException {
     private static final long serialVersionUID = 1L;
 
-    public Encrypted(Path file) {
+    /**
+     * @param tried whether passwords were given that do not open it
+     */
+    public Encrypted(Path file, boolean tried) {
       super(
           file,
-          "the workbook is encrypted; open it with its password and save it without one.",
+          tried
+              ? "no line of the password file opens this workbook; check the password, its capitals"
+                  + " and the spaces around it."
+              : "the workbook is protected with a password; write it into a file, and name that with"
+                  + " --password-file.",
           null);
     }
   }

@@ -7,7 +7,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.GeneralSecurityException;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,14 +14,11 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
-import org.apache.poi.poifs.crypt.EncryptionInfo;
-import org.apache.poi.poifs.crypt.EncryptionMode;
-import org.apache.poi.poifs.crypt.Encryptor;
-import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
 import org.wetmil.workbook.HandMade;
+import org.wetmil.workbook.Locked;
 
 /** Every input that cannot be used: one clear sentence, code 3, and nothing changed on the disk. */
 class FillBadInputTest {
@@ -62,6 +58,7 @@ class FillBadInputTest {
       old.write(out);
     }
     refuses(file, "Excel 97-2003");
+    refuses(file, "save it as .xlsx");
   }
 
   @Test
@@ -73,6 +70,7 @@ class FillBadInputTest {
           "application/vnd.oasis.opendocument.spreadsheet".getBytes(StandardCharsets.US_ASCII));
     }
     refuses(file, "OpenDocument");
+    refuses(file, "save it as .xlsx");
   }
 
   @Test
@@ -84,22 +82,14 @@ class FillBadInputTest {
                 "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml",
                 "application/vnd.ms-excel.sheet.binary.macroEnabled.main")
             .write(folder.resolve("job.xlsb"));
-    refuses(file, ".xlsb");
+    refuses(file, "a binary workbook (.xlsb)");
+    refuses(file, "save it as .xlsx");
   }
 
   @Test
-  void anEncryptedWorkbook() throws IOException, GeneralSecurityException {
-    Path file = folder.resolve("job.xlsx");
-    try (POIFSFileSystem container = new POIFSFileSystem();
-        OutputStream out = Files.newOutputStream(file)) {
-      Encryptor encryptor = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
-      encryptor.confirmPassword("secret");
-      try (OutputStream inside = encryptor.getDataStream(container)) {
-        inside.write(1);
-      }
-      container.writeFilesystem(out);
-    }
-    refuses(file, "without one");
+  void aWorkbookProtectedWithAPassword() {
+    Path file = Locked.with("secret", SmallBid.write(folder.resolve("job.xlsx")));
+    refuses(file, "--password-file");
   }
 
   @Test

@@ -26,6 +26,7 @@ import org.wetmil.workbook.audit.AuditedJob;
 import org.wetmil.workbook.audit.LeftOut;
 import org.wetmil.workbook.audit.TablesWriter;
 import org.wetmil.workbook.opc.FileName;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 
 /** Audits a folder of past bids: read, compare, write. */
@@ -95,7 +96,7 @@ public final class AuditJob {
     }
     List<TableProblem> problems = new ArrayList<>();
     Catalogue today =
-        Catalogue.builtIn().with(BidReader.tables(options.today()), options.system(), problems);
+        Catalogue.builtIn().with(BidReader.tables(options.today(), Passwords.NONE), options.system(), problems);
     problems.forEach(
         problem ->
             findings.add(

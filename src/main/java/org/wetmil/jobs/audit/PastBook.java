@@ -71,13 +71,12 @@ record PastBook(
    * @param today the tables to bid with now
    */
   static PastBook read(Path file, UnitSystem system, Catalogue today) {
-    try (ReadableCopy copy = ReadableCopy.of(file)) {
-      ReadWorkbook read = BidReader.read(copy);
-      Catalogue now = TodaysTables.of(read.bid().catalogue(), today);
-      FilledBid filled = Estimator.fill(read.bid());
-      TableMoves moves = TableMoves.of(filled, read.carried(), now);
-      return new Reader(file, read, filled, now, moves, OldSums.of(copy), system).book();
-    }
+    ReadableCopy copy = ReadableCopy.of(file);
+    ReadWorkbook read = BidReader.read(copy);
+    Catalogue now = TodaysTables.of(read.bid().catalogue(), today);
+    FilledBid filled = Estimator.fill(read.bid());
+    TableMoves moves = TableMoves.of(filled, read.carried(), now);
+    return new Reader(file, read, filled, now, moves, OldSums.of(copy), system).book();
   }
 
   String name() {

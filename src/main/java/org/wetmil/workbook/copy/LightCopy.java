@@ -12,12 +12,12 @@ import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
-import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.opc.WorkbookKind;
 import org.wetmil.workbook.opc.XmlIn;
 import org.wetmil.workbook.opc.ZipPackage;
@@ -60,7 +60,16 @@ public final class LightCopy {
    * @throws WorkbookException when the input cannot be read or the output cannot be written
    */
   public static void write(Path input, Path output, boolean overwrite, Shaper shaper) {
-    try (PackageReader original = PackageReader.open(input);
+    write(input, Passwords.NONE, output, overwrite, shaper);
+  }
+
+  /**
+   * The same for a workbook that may be protected: its copy is protected with the same password,
+   * and nothing of it is on the disk without, not even for a moment.
+   */
+  public static void write(
+      Path input, Passwords passwords, Path output, boolean overwrite, Shaper shaper) {
+    try (PackageReader original = PackageReader.open(input, passwords);
         OutputFile files = OutputFile.claim(input, output, overwrite)) {
       requireExtension(output, original.kind());
       if (original.isStrict()) {
@@ -80,29 +89,42 @@ public final class LightCopy {
   }
 
   private void write(Shaper shaper) {
-    Path emptied = files.temporary();
+    Scratch emptied = scratch();
     int strings;
-    try (OutputStream out = files.open(emptied)) {
+    try (OutputStream out = emptied.write()) {
       strings = EmptiedCopy.write(original, out);
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
-    Path shapedFile = files.temporary();
-    Shaped shaped = shape(emptied, shapedFile, shaper);
-    Path merged = files.temporary();
-    try (PackageReader from = PackageReader.open(shapedFile);
-        ZipWriter out = new ZipWriter(files.open(merged), COMPRESSION)) {
+    Scratch shapedCopy = scratch();
+    Shaped shaped = shape(emptied, shapedCopy, shaper);
+    Path result = files.temporary();
+    try (PackageReader from = shapedCopy.read();
+        ZipWriter out = new ZipWriter(result(result), COMPRESSION)) {
       new FinalMerge(original, strings, from, out, shaper::hides)
           .write(shaped.kept(), shaped.edits(), shaped.added());
     }
     shaper.beforeItIsPublished();
-    files.publish(merged);
+    files.publish(result);
+  }
+
+  private Scratch scratch() {
+    return original.password().isPresent()
+        ? Scratch.inMemory(original.zip().file(), original.kind())
+        : Scratch.on(files);
+  }
+
+  /** Where the result goes; under its protection where it has one. */
+  private OutputStream result(Path file) {
+    return original.password().isEmpty()
+        ? files.open(file)
+        : new ProtectedOutput(files.open(file), original.password().get());
   }
 
   private record Shaped(
       Map<String, SheetPart> kept, Map<String, SheetEdit> edits, Map<String, NewRows> added) {}
 
-  private Shaped shape(Path emptied, Path shaped, Shaper shaper) {
+  private Shaped shape(Scratch emptied, Scratch shaped, Shaper shaper) {
     // Read and write, since parts are added; never closed but reverted, since closing would save.
     OPCPackage opened = openPackage(emptied);
     try {
@@ -133,10 +155,10 @@ public final class LightCopy {
     }
   }
 
-  private OPCPackage openPackage(Path emptied) {
+  private OPCPackage openPackage(Scratch emptied) {
     try {
-      return OPCPackage.open(emptied.toFile(), PackageAccess.READ_WRITE);
-    } catch (OpenXML4JException | RuntimeException e) {
+      return emptied.library();
+    } catch (IOException | OpenXML4JException | RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -149,8 +171,8 @@ public final class LightCopy {
     }
   }
 
-  private void save(XSSFWorkbook workbook, Path shaped) {
-    try (OutputStream out = files.open(shaped)) {
+  private void save(XSSFWorkbook workbook, Scratch shaped) {
+    try (OutputStream out = shaped.write()) {
       workbook.write(out);
     } catch (IOException | RuntimeException e) {
       for (Throwable cause = e; cause != null; cause = cause.getCause()) {

@@ -230,7 +230,7 @@ final class BasisSheet {
   /** What the formulas and checks hold fixed, so that nothing they rest on is out of sight. */
   private void constants() {
     rows.row().text("Held fixed in formulas and checks", look.block());
-    Pages.underline(rows.current(), WIDTHS.length, look.block());
+    rows.underline(WIDTHS.length, look.block());
     rows.row()
         .text("Constant", look.heading())
         .text("", look.heading())
@@ -253,7 +253,7 @@ final class BasisSheet {
         .text(constant.source(), look.text(true));
     int lines = Heights.lines(constant.source(), WIDTHS[6]);
     if (lines > 1) {
-      rows.current().setHeightInPoints((float) Heights.points(lines));
+      rows.height(Heights.points(lines));
     }
   }
 

@@ -23,6 +23,7 @@ import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.Shaper;
 import org.wetmil.workbook.copy.SheetEdit;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.stream.CellRange;
 
@@ -63,12 +64,14 @@ public final class FillWriter {
   /**
    * Writes the workbook; the input stays as it is, and the output is whole or absent.
    *
+   * @param passwords that may open the input; the output is then protected alike
    * @param overwrite whether an older output may be replaced
    * @param lastLook asked before the output is put in place; what it throws keeps it away
    */
-  public void write(Path input, Path output, boolean overwrite, Runnable lastLook) {
+  public void write(
+      Path input, Passwords passwords, Path output, boolean overwrite, Runnable lastLook) {
     requireRoom(input);
-    LightCopy.write(input, output, overwrite, new FillShaper(lastLook));
+    LightCopy.write(input, passwords, output, overwrite, new FillShaper(lastLook));
   }
 
   private void requireRoom(Path input) {

@@ -3,6 +3,7 @@ package org.wetmil.workbook.fill;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.stream.CustomProperty;
 import org.wetmil.workbook.stream.PackageReader;
 
@@ -10,27 +11,32 @@ import org.wetmil.workbook.stream.PackageReader;
 public final class FilledMark {
   private FilledMark() {}
 
-  public static boolean isFilled(Path file) {
-    return property(file, Marks.PROPERTY).isPresent();
+  public static boolean isFilled(Path file, Passwords passwords) {
+    return property(file, passwords, Marks.PROPERTY).isPresent();
   }
 
   /** Name of the file that a filled workbook came from; empty for any other file. */
+  public static Optional<String> source(Path file, Passwords passwords) {
+    return property(file, passwords, Marks.SOURCE);
+  }
+
+  /** The same for a file that no password opens. */
   public static Optional<String> source(Path file) {
-    return property(file, Marks.SOURCE);
+    return source(file, Passwords.NONE);
   }
 
   /** Whether the workbook compares purchases with bids, and so is no bid itself. */
   public static boolean isReconciled(Path file) {
-    return property(file, Marks.RECONCILED).isPresent();
+    return property(file, Passwords.NONE, Marks.RECONCILED).isPresent();
   }
 
   /** Whether the workbook says what past bids came to, and so is no bid itself. */
   public static boolean isAudited(Path file) {
-    return property(file, Marks.AUDITED).isPresent();
+    return property(file, Passwords.NONE, Marks.AUDITED).isPresent();
   }
 
-  private static Optional<String> property(Path file, String name) {
-    try (PackageReader reader = PackageReader.open(file)) {
+  private static Optional<String> property(Path file, Passwords passwords, String name) {
+    try (PackageReader reader = PackageReader.open(file, passwords)) {
       return reader.customProperties().stream()
           .filter(property -> property.name().equals(name))
           .map(CustomProperty::value)

@@ -18,7 +18,7 @@ public enum WorkbookKind {
   XLTM("an Excel template with macros", ".xlsm"),
   XLSB("a binary workbook (.xlsb)", ""),
   XLS("a workbook of Excel 97-2003 (.xls)", ""),
-  ENCRYPTED("an encrypted workbook", ""),
+  ENCRYPTED("a workbook protected with a password", ""),
   ODS("an OpenDocument spreadsheet (.ods)", ""),
   TEXT("a text file (such as .csv or .txt)", ""),
   EMPTY("the file is empty", ""),
@@ -84,10 +84,18 @@ public enum WorkbookKind {
    * @throws WorkbookException with the sentence for what it is instead
    */
   public static WorkbookKind require(Path file) {
-    WorkbookKind kind = of(file);
+    return require(file, of(file));
+  }
+
+  /** The same for what was in a protected file. */
+  static WorkbookKind require(ZipPackage zip) {
+    return require(zip.file(), ofZip(zip));
+  }
+
+  static WorkbookKind require(Path file, WorkbookKind kind) {
     return switch (kind) {
       case XLSX, XLSM, XLTX, XLTM -> kind;
-      case ENCRYPTED -> throw new WorkbookException.Encrypted(file);
+      case ENCRYPTED -> throw new WorkbookException.Encrypted(file, false);
       case XLSB, XLS, ODS, TEXT -> throw new WorkbookException.OtherFormat(file, kind.description);
       case EMPTY, OTHER -> throw new WorkbookException.NotAWorkbook(file, kind.description);
     };

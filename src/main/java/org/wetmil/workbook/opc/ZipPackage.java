@@ -1,12 +1,13 @@
 package org.wetmil.workbook.opc;
 
+import java.io.ByteArrayInputStream;
 import java.io.Closeable;
 import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +15,6 @@ import java.util.Map;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
-import java.util.zip.ZipFile;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.wetmil.workbook.WorkbookException;
@@ -26,11 +26,13 @@ import org.wetmil.workbook.WorkbookException;
  */
 public final class ZipPackage implements Closeable {
   private final Path file;
-  private final ZipFile zip;
+  private final byte[] inMemory;
+  private final ZipEntries zip;
   private final Map<String, ZipEntry> entries = new LinkedHashMap<>();
 
-  private ZipPackage(Path file, ZipFile zip) {
+  private ZipPackage(Path file, byte[] inMemory, ZipEntries zip) {
     this.file = file;
+    this.inMemory = inMemory;
     this.zip = zip;
   }
 
@@ -40,20 +42,26 @@ public final class ZipPackage implements Closeable {
    * @throws WorkbookException when the file cannot be read, is no zip file or is too large
    */
   public static ZipPackage open(Path file) {
-    return open(file, file);
+    return open(file, null, () -> ZipEntries.in(file));
   }
 
   /**
-   * Opens a package.
+   * Opens a package that is in memory alone.
    *
-   * @param content where its bytes are
-   * @param file the user's file, for messages
-   * @throws WorkbookException when the file cannot be read, is no zip file or is too large
+   * @param file that it came from or goes to, for messages
    */
-  public static ZipPackage open(Path content, Path file) {
+  public static ZipPackage open(Path file, byte[] bytes) {
+    return open(file, bytes, () -> ZipEntries.in(bytes));
+  }
+
+  private interface Opener {
+    ZipEntries open() throws IOException;
+  }
+
+  private static ZipPackage open(Path file, byte[] bytes, Opener opener) {
     ZipPackage opened;
     try {
-      opened = new ZipPackage(file, new ZipFile(content.toFile()));
+      opened = new ZipPackage(file, bytes, opener.open());
     } catch (ZipException | EOFException e) {
       throw new WorkbookException.Damaged(file, "its zip container", "cut short or altered", e);
     } catch (IOException e) {
@@ -69,12 +77,13 @@ public final class ZipPackage implements Closeable {
   }
 
   private void index() {
-    if (zip.size() > Limits.MAX_ENTRIES) {
+    List<? extends ZipEntry> all = zip.all();
+    if (all.size() > Limits.MAX_ENTRIES) {
       throw new WorkbookException.TooLarge(
-          file, "it holds " + zip.size() + " parts, more than " + Limits.MAX_ENTRIES);
+          file, "it holds " + all.size() + " parts, more than " + Limits.MAX_ENTRIES);
     }
     long inflated = 0;
-    for (ZipEntry entry : Collections.list(zip.entries())) {
+    for (ZipEntry entry : all) {
       if (entry.isDirectory()) {
         continue;
       }
@@ -98,6 +107,11 @@ public final class ZipPackage implements Closeable {
   /** The user's file, for messages. */
   public Path file() {
     return file;
+  }
+
+  /** The package as a whole. */
+  public InputStream whole() throws IOException {
+    return inMemory == null ? Files.newInputStream(file) : new ByteArrayInputStream(inMemory);
   }
 
   /** The names of all parts in the order of the zip directory. */
@@ -127,7 +141,7 @@ public final class ZipPackage implements Closeable {
       throw new WorkbookException.Damaged(file, part, "the part is missing");
     }
     try {
-      return new Checked(zip.getInputStream(entry), entry);
+      return new Checked(zip.bytes(entry), entry);
     } catch (IOException e) {
       throw new WorkbookException.Damaged(file, part, "it cannot be inflated", e);
     }

@@ -21,6 +21,7 @@ import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.FileName;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.earlier.EarlierBasis;
 import org.wetmil.workbook.read.earlier.EarlierColumns;
 import org.wetmil.workbook.read.earlier.EarlierFill;
@@ -88,7 +89,7 @@ public final class BidReader {
    * @throws WorkbookException when the file cannot be read, or holds no bid line
    */
   public static ReadWorkbook read(Path file, ReadOptions options) {
-    return read(ReadableCopy.itself(file), options);
+    return read(ReadableCopy.itself(file, options.passwords()), options);
   }
 
   /**
@@ -102,7 +103,8 @@ public final class BidReader {
 
   private static ReadWorkbook read(ReadableCopy copy, ReadOptions options) {
     try (PackageReader workbook = copy.open();
-        MissingResults missing = new MissingResults(copy.content(), options.mostRowsComputed())) {
+        MissingResults missing =
+            new MissingResults(workbook.zip()::whole, options.mostRowsComputed())) {
       EstimatorTables tables = new EstimatorTables(options.under());
       return new BidReader(copy.file(), workbook, missing, tables, options).read(missing);
     }
@@ -113,11 +115,13 @@ public final class BidReader {
    *
    * @throws WorkbookException when the file cannot be read, or has no such sheet
    */
-  public static Map<Tables, List<StatedRow>> tables(Path file) {
-    try (PackageReader workbook = PackageReader.open(file);
-        MissingResults missing = new MissingResults(file, ReadOptions.USUAL.mostRowsComputed())) {
+  public static Map<Tables, List<StatedRow>> tables(Path file, Passwords passwords) {
+    ReadOptions options = ReadOptions.USUAL;
+    try (PackageReader workbook = PackageReader.open(file, passwords);
+        MissingResults missing =
+            new MissingResults(workbook.zip()::whole, options.mostRowsComputed())) {
       EstimatorTables tables = new EstimatorTables(Map.of());
-      new BidReader(file, workbook, missing, tables, ReadOptions.USUAL).sortSheets();
+      new BidReader(file, workbook, missing, tables, options).sortSheets();
       Map<Tables, List<StatedRow>> rows = tables.elsewhere(FileName.of(file));
       if (rows.values().stream().allMatch(List::isEmpty)) {
         throw new WorkbookException.NoBid(

@@ -1,8 +1,8 @@
 package org.wetmil.workbook.read;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -45,17 +45,20 @@ final class OldFormat {
   /**
    * @throws WorkbookException when the file is damaged, encrypted or older still
    */
-  static void copy(Path file, Path to) throws IOException {
+  static byte[] newer(Path file) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (InputStream in = Files.newInputStream(file);
         HSSFWorkbook old = new HSSFWorkbook(in);
-        SXSSFWorkbook copy = new SXSSFWorkbook(WINDOW);
-        OutputStream out = Files.newOutputStream(to)) {
+        SXSSFWorkbook copy = new SXSSFWorkbook(WINDOW)) {
       new OldFormat(old, copy).copy();
       copy.write(out);
+      return out.toByteArray();
+    } catch (IOException e) {
+      throw WorkbookException.Unreadable.of(file, e);
     } catch (OldExcelFormatException e) {
       throw new WorkbookException.OtherFormat(file, "a workbook of Excel 95 or older (.xls)");
     } catch (EncryptedDocumentException e) {
-      throw new WorkbookException.Encrypted(file);
+      throw new WorkbookException.Encrypted(file, false);
     } catch (RuntimeException e) {
       // The library throws many kinds on records that it does not understand.
       throw new WorkbookException.Damaged(file, "its records", "they cannot be understood", e);

@@ -49,7 +49,7 @@ public final class OldSums {
   public static List<Mistake> of(ReadableCopy copy) {
     List<Mistake> found = new ArrayList<>();
     try (PackageReader workbook = copy.open();
-        MissingResults missing = new MissingResults(copy.content(), 0)) {
+        MissingResults missing = new MissingResults(workbook.zip()::whole, 0)) {
       OwnMarks marks = OwnMarks.of(workbook);
       GridReader grids = new GridReader(workbook, marks, missing);
       for (SheetPart sheet : workbook.sheets()) {

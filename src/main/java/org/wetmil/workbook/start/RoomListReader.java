@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.ReadOptions;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
@@ -27,9 +28,10 @@ final class RoomListReader {
    *
    * @throws WorkbookException when the file cannot be read, or lists no rooms
    */
-  static RoomList read(Path file) {
-    try (PackageReader workbook = PackageReader.open(file);
-        MissingResults missing = new MissingResults(file, ReadOptions.USUAL.mostRowsComputed())) {
+  static RoomList read(Path file, Passwords passwords) {
+    try (PackageReader workbook = PackageReader.open(file, passwords);
+        MissingResults missing =
+            new MissingResults(workbook.zip()::whole, ReadOptions.USUAL.mostRowsComputed())) {
       GridReader reader = new GridReader(workbook, OwnMarks.of(workbook), missing);
       Function<SheetPart, Grid> grids = reader::whole;
       RoomTables tables = new RoomTables(workbook.sheets(), grids);

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.start.rooms.Room;
 import org.wetmil.workbook.start.rooms.RoomList;
 
@@ -32,12 +33,13 @@ public final class Start {
   /**
    * Reads the list and writes the bid workbook, whole or not at all; the list stays as it is.
    *
+   * @param passwords that may open the list
    * @param overwrite whether a file that is there already may be replaced
    * @throws org.wetmil.workbook.WorkbookException when the file lists no rooms, or one of the two
    *     cannot be read or written
    */
-  public static Made make(Path list, Path output, boolean overwrite) {
-    RoomList rooms = RoomListReader.read(list);
+  public static Made make(Path list, Passwords passwords, Path output, boolean overwrite) {
+    RoomList rooms = RoomListReader.read(list, passwords);
     List<DraftLine> lines = BidLines.of(rooms);
     StartWriter.write(rooms, lines, List.of(list), output, overwrite);
     Map<InputColumn, Integer> missing = new EnumMap<>(InputColumn.class);

@@ -12,6 +12,8 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.Limits;
+import org.wetmil.workbook.opc.OpenedWorkbook;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.opc.Relationships;
 import org.wetmil.workbook.opc.Relationships.Relationship;
 import org.wetmil.workbook.opc.WorkbookKind;
@@ -27,14 +29,16 @@ import org.wetmil.workbook.opc.ZipPackage;
 public final class PackageReader implements Closeable {
   private final ZipPackage zip;
   private final WorkbookKind kind;
+  private final Optional<String> password;
   private final String main;
   private final Relationships relationships;
   private final WorkbookPart workbook;
   private List<String> sharedStrings;
 
-  private PackageReader(ZipPackage zip, WorkbookKind kind) {
-    this.zip = zip;
-    this.kind = kind;
+  private PackageReader(OpenedWorkbook opened) {
+    this.zip = opened.zip();
+    this.kind = opened.kind();
+    this.password = opened.password();
     this.main =
         Relationships.of(zip, "").findType("officeDocument").map(Relationship::target).orElse("");
     this.relationships = Relationships.of(zip, main);
@@ -47,25 +51,32 @@ public final class PackageReader implements Closeable {
    * @throws WorkbookException when it is none, or of a kind that cannot be read
    */
   public static PackageReader open(Path file) {
-    return open(file, file);
+    return open(file, Passwords.NONE);
   }
 
   /**
-   * Opens a workbook.
+   * The same for one that may be protected.
    *
-   * @param content where its bytes are
-   * @param file the user's file, for messages
-   * @throws WorkbookException when it is none, or of a kind that cannot be read
+   * @throws WorkbookException when it is none, of a kind that cannot be read, or none of the
+   *     passwords opens it
    */
-  public static PackageReader open(Path content, Path file) {
-    WorkbookKind kind = WorkbookKind.require(content);
-    ZipPackage zip = ZipPackage.open(content, file);
+  public static PackageReader open(Path file, Passwords passwords) {
+    return of(OpenedWorkbook.open(file, passwords));
+  }
+
+  /** Reads a workbook that was opened before; it is closed with this. */
+  public static PackageReader of(OpenedWorkbook opened) {
     try {
-      return new PackageReader(zip, kind);
+      return new PackageReader(opened);
     } catch (RuntimeException e) {
-      zip.close();
+      opened.zip().close();
       throw e;
     }
+  }
+
+  /** The password that it is protected with; empty when it is not. */
+  public Optional<String> password() {
+    return password;
   }
 
   /** The parts beneath. */

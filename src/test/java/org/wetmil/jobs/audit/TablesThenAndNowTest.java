@@ -21,6 +21,7 @@ import org.wetmil.audit.tables.TableMoves;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 
 /** A past bid filled with the tables that it carries and with today's. */
@@ -129,7 +130,7 @@ class TablesThenAndNowTest {
           {"Coating", "Surface", "Stick"}, {"Hall Semi", "ceiling", 0.6}, {"latex", "walls", 0.7}
         });
     Catalogue today =
-        Catalogue.builtIn().with(BidReader.tables(tables), UnitSystem.US, new ArrayList<>());
+        Catalogue.builtIn().with(BidReader.tables(tables, Passwords.NONE), UnitSystem.US, new ArrayList<>());
     MovedFigure stick = only(moves(bid("bid"), today));
     assertThat(stick.row()).isEqualTo("Hall Semi on ceiling");
     assertThat(stick.paintGal()).isPositive();

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -18,9 +22,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.workbook.Locked;
 import org.wetmil.workbook.copy.CellContent.Formula;
 import org.wetmil.workbook.copy.CellContent.Num;
 import org.wetmil.workbook.copy.CellContent.Text;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.RawCell;
@@ -170,6 +176,61 @@ class LightCopyTest {
       }
       workbook.createSheet("Notes").createRow(4).createCell(4).setCellFormula("Bid!C2*2");
       workbook.write(out);
+    }
+  }
+
+  @Test
+  void nothingOfAProtectedWorkbookIsEverOnTheDiskWithoutItsProtection() throws IOException {
+    writeBid();
+    Locked.with("secret", input);
+    Path temporaries = Path.of(System.getProperty("java.io.tmpdir"));
+    List<Path> before = plainZips(temporaries);
+    List<Path> during = new ArrayList<>();
+
+    LightCopy.write(
+        input,
+        new Passwords(List.of("secret")),
+        output,
+        false,
+        new Shaper() {
+          @Override
+          public List<SheetEdit> shape(LeanWorkbook workbook) {
+            during.addAll(plainZips(folder));
+            during.addAll(plainZips(temporaries));
+            return List.of(
+                SheetEdit.adding("Bid", row -> List.of(new AddedCell(5, 0, new Num(row)))));
+          }
+
+          @Override
+          public void beforeItIsPublished() {
+            during.addAll(plainZips(folder));
+            during.addAll(plainZips(temporaries));
+          }
+        });
+
+    during.removeAll(before);
+    assertThat(during).isEmpty();
+    assertThat(plainZips(folder)).isEmpty();
+    try (PackageReader reader = PackageReader.open(output, new Passwords(List.of("secret")))) {
+      assertThat(reader.password()).contains("secret");
+      assertThat(reader.sheets()).isNotEmpty();
+    }
+  }
+
+  /** Files that hold a zip in the open, such as a workbook. */
+  private static List<Path> plainZips(Path folder) {
+    try (Stream<Path> files = Files.walk(folder, 2)) {
+      return files.filter(LightCopyTest::isZip).toList();
+    } catch (IOException | UncheckedIOException e) {
+      return List.of();
+    }
+  }
+
+  private static boolean isZip(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.read() == 'P' && in.read() == 'K';
+    } catch (IOException e) {
+      return false;
     }
   }
 }

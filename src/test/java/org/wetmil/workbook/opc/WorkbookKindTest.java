@@ -8,18 +8,14 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.GeneralSecurityException;
 import java.util.Arrays;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
-import org.apache.poi.poifs.crypt.EncryptionInfo;
-import org.apache.poi.poifs.crypt.EncryptionMode;
-import org.apache.poi.poifs.crypt.Encryptor;
-import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.workbook.HandMade;
+import org.wetmil.workbook.Locked;
 import org.wetmil.workbook.WorkbookException;
 
 class WorkbookKindTest {
@@ -69,21 +65,12 @@ class WorkbookKindTest {
   }
 
   @Test
-  void anEncryptedWorkbookIsNoOldOne() throws IOException, GeneralSecurityException {
-    Path file = folder.resolve("bid.xlsx");
-    try (POIFSFileSystem container = new POIFSFileSystem();
-        OutputStream out = Files.newOutputStream(file)) {
-      Encryptor encryptor = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
-      encryptor.confirmPassword("secret");
-      try (OutputStream inside = encryptor.getDataStream(container)) {
-        inside.write(Files.readAllBytes(workbook().write(folder.resolve("plain.xlsx"))));
-      }
-      container.writeFilesystem(out);
-    }
+  void aProtectedWorkbookIsNoOldOne() {
+    Path file = Locked.with("secret", workbook().write(folder.resolve("bid.xlsx")));
 
     assertThatThrownBy(() -> WorkbookKind.require(file))
         .isInstanceOf(WorkbookException.Encrypted.class)
-        .hasMessageContaining("encrypted");
+        .hasMessageContaining("protected with a password");
   }
 
   @Test

@@ -16,6 +16,7 @@ import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 
 /** Runs against COBie workbooks by others, in a folder that the environment names. */
@@ -34,7 +35,7 @@ class CobieCorpusTest {
     assertThat(files).isNotEmpty();
     for (Path file : files) {
       Path bid = folder.resolve(file.getFileName().toString().replace(".xlsx", "-bid.xlsx"));
-      Start.Made made = Start.make(file, bid, true);
+      Start.Made made = Start.make(file, Passwords.NONE, bid, true);
       FilledBid filled = Estimator.fill(BidReader.read(bid).bid());
       long missing =
           Checks.run(filled).stream()

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.jobs.StartJob;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.Book;
 
 class RoomTableStartTest {
@@ -118,10 +119,11 @@ class RoomTableStartTest {
             .row("Foyer", 20, 2.7)
             .write(folder, "rooms.xlsx");
     Path bid = folder.resolve("rooms-bid.xlsx");
-    StartJob.make(list, bid, false);
+    StartJob.make(list, Passwords.NONE, bid, false);
 
-    assertThatThrownBy(() -> StartJob.make(list, bid, false)).hasMessageContaining("already");
-    assertThatThrownBy(() -> StartJob.make(list, list, true))
+    assertThatThrownBy(() -> StartJob.make(list, Passwords.NONE, bid, false))
+        .hasMessageContaining("already");
+    assertThatThrownBy(() -> StartJob.make(list, Passwords.NONE, list, true))
         .hasMessageContaining("the input itself");
   }
 }

@@ -11,6 +11,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.jobs.StartJob;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 
 /** A bid that was made from a room list, as fill reads it. */
@@ -18,7 +19,7 @@ record Started(Start.Made made, FilledBid filled, List<Finding> findings) {
 
   static Started of(Path list) {
     Path bid = StartJob.usualName(list);
-    Start.Made made = StartJob.make(list, bid, true);
+    Start.Made made = StartJob.make(list, Passwords.NONE, bid, true);
     FilledBid filled = Estimator.fill(BidReader.read(bid).bid());
     return new Started(made, filled, Checks.run(filled));
   }

@@ -28,15 +28,25 @@ import org.wetmil.workbook.stream.RawCell;
  * workbooks without computing them. The workbook is opened whole for that, once and only then.
  */
 public final class MissingResults implements AutoCloseable {
-  private final Path file;
+  private final Opener workbook;
   private final int mostRows;
   private final Map<String, Set<String>> notComputed = new LinkedHashMap<>();
   private XSSFWorkbook book;
   private FormulaEvaluator evaluator;
   private boolean cannotOpen;
 
+  /** Gives the bytes of the workbook, without any protection. */
+  public interface Opener {
+    InputStream open() throws IOException;
+  }
+
   public MissingResults(Path file, int mostRows) {
-    this.file = file;
+    // From a stream: opened as a file, the library would write to the user's workbook.
+    this(() -> Files.newInputStream(file), mostRows);
+  }
+
+  public MissingResults(Opener workbook, int mostRows) {
+    this.workbook = workbook;
     this.mostRows = mostRows;
   }
 
@@ -112,8 +122,7 @@ public final class MissingResults implements AutoCloseable {
 
   private boolean open() {
     if (book == null && !cannotOpen) {
-      // From a stream: opened as a file, the library would write to the user's workbook.
-      try (InputStream in = Files.newInputStream(file)) {
+      try (InputStream in = workbook.open()) {
         book = new XSSFWorkbook(in);
         evaluator = book.getCreationHelper().createFormulaEvaluator();
         evaluator.setIgnoreMissingWorkbooks(true);

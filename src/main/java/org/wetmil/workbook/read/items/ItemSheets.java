@@ -69,7 +69,7 @@ public final class ItemSheets {
       if (sheets.isEmpty()) {
         return List.of();
       }
-      try (MissingResults missing = results(bid)) {
+      try (MissingResults missing = results(workbook)) {
         ItemSheets reader = new ItemSheets(bid.file(), workbook, missing);
         return sheets.stream()
             .flatMap(sheet -> reader.items(sheet).stream())
@@ -85,15 +85,14 @@ public final class ItemSheets {
    * @throws WorkbookException when the file cannot be read, or holds neither
    */
   public static OwnBook own(Path file) {
-    try (ReadableCopy copy = ReadableCopy.of(file);
-        PackageReader workbook = copy.open();
-        MissingResults missing = results(copy)) {
+    try (PackageReader workbook = ReadableCopy.of(file).open();
+        MissingResults missing = results(workbook)) {
       return new ItemSheets(file, workbook, missing).own();
     }
   }
 
-  private static MissingResults results(ReadableCopy copy) {
-    return new MissingResults(copy.content(), ReadOptions.USUAL.mostRowsComputed());
+  private static MissingResults results(PackageReader workbook) {
+    return new MissingResults(workbook.zip()::whole, ReadOptions.USUAL.mostRowsComputed());
   }
 
   private OwnBook own() {
