@@ -3,6 +3,7 @@ package org.wetmil.workbook.fill;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
@@ -10,6 +11,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.AxisTickMark;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
+import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
@@ -34,6 +36,7 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties
  */
 final class SummaryCharts {
   private static final byte[] INK = {0x2B, 0x3A, 0x42};
+  private static final byte[] PALE = {(byte) 0xB8, (byte) 0xC4, (byte) 0xC8};
   private static final byte[] PAPER = {-1, -1, -1};
   private static final int TITLE_SIZE = 1100;
   private static final int LABEL_SIZE = 900;
@@ -80,6 +83,65 @@ final class SummaryCharts {
     series.setShapeProperties(shape);
     chart.plot(data);
     figuresBeside(chart);
+    textSize(chart);
+    frame(chart);
+  }
+
+  /**
+   * Bars that begin somewhere, as on a calendar, from the top down in the order of the cells.
+   *
+   * @param title the cell of the title, as a formula refers to it, and what it says now
+   * @param from where each begins
+   * @param lengths how long each is
+   */
+  void spans(
+      int[] corner,
+      String[] title,
+      CellRangeAddress names,
+      CellRangeAddress from,
+      CellRangeAddress lengths,
+      double least,
+      double most) {
+    XSSFClientAnchor anchor =
+        sheet
+            .createDrawingPatriarch()
+            .createAnchor(0, 0, 0, 0, corner[1], corner[0], corner[3], corner[2]);
+    XSSFChart chart = sheet.getDrawingPatriarch().createChart(anchor);
+    chart.getGraphicFrame().setName("Days by room");
+    title(chart, title);
+    XDDFCategoryAxis down = chart.createCategoryAxis(AxisPosition.LEFT);
+    down.setOrientation(AxisOrientation.MAX_MIN);
+    down.setMajorTickMark(AxisTickMark.NONE);
+    down.getOrAddShapeProperties().setLineProperties(line());
+    XDDFValueAxis across = chart.createValueAxis(AxisPosition.TOP);
+    across.setCrosses(AxisCrosses.AUTO_ZERO);
+    across.setMinimum(least);
+    across.setMaximum(most);
+    across.setMajorUnit(Math.max(1, Math.ceil((most - least) / 20)));
+    across.setNumberFormat("0");
+    across.getOrAddMajorGridProperties().setLineProperties(pale());
+    XDDFDataSource<String> categories = XDDFDataSourcesFactory.fromStringCellRange(sheet, names);
+    XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, down, across);
+    data.setBarDirection(BarDirection.BAR);
+    data.setBarGrouping(BarGrouping.STACKED);
+    data.setOverlap((byte) 100);
+    data.setGapWidth(45);
+    data.setVaryColors(false);
+    XDDFBarChartData.Series gap =
+        (XDDFBarChartData.Series)
+            data.addSeries(categories, XDDFDataSourcesFactory.fromNumericCellRange(sheet, from));
+    gap.setTitle("First day", null);
+    XDDFShapeProperties nothing = new XDDFShapeProperties();
+    nothing.setFillProperties(new XDDFNoFillProperties());
+    gap.setShapeProperties(nothing);
+    XDDFBarChartData.Series days =
+        (XDDFBarChartData.Series)
+            data.addSeries(categories, XDDFDataSourcesFactory.fromNumericCellRange(sheet, lengths));
+    days.setTitle("Days", null);
+    XDDFShapeProperties shape = new XDDFShapeProperties();
+    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+    days.setShapeProperties(shape);
+    chart.plot(data);
     textSize(chart);
     frame(chart);
   }
@@ -134,6 +196,13 @@ final class SummaryCharts {
             ? chart.getCTChartSpace().getRoundedCorners()
             : chart.getCTChartSpace().addNewRoundedCorners();
     rounded.setVal(false);
+  }
+
+  private static XDDFLineProperties pale() {
+    XDDFLineProperties line = new XDDFLineProperties();
+    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(PALE)));
+    line.setWidth(0.5);
+    return line;
   }
 
   private static XDDFLineProperties line() {
