@@ -135,6 +135,8 @@ public sealed interface Expr {
     MIN,
     MAX,
     SQRT,
+    /** Natural logarithm. */
+    LN,
     /** Away from zero to a number of decimals, which are 0 here. */
     ROUNDUP,
     PI;
@@ -156,6 +158,7 @@ public sealed interface Expr {
           yield most;
         }
         case SQRT -> Math.sqrt(values[0]);
+        case LN -> Math.log(values[0]);
         case ROUNDUP -> Math.copySign(Math.ceil(Math.abs(values[0])), values[0]);
         case PI -> Math.PI;
       };
@@ -229,6 +232,11 @@ public sealed interface Expr {
 
   static Expr sqrt(Expr of) {
     return new Call(Op.SQRT, List.of(of));
+  }
+
+  /** The natural logarithm. */
+  static Expr ln(Expr of) {
+    return new Call(Op.LN, List.of(of));
   }
 
   /** The next whole number away from zero. */

@@ -10,6 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.estimate.plan.Planner;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.LeanWorkbook;
 
@@ -25,6 +26,7 @@ record OwnSheets(
     XSSFSheet hours,
     XSSFSheet order,
     Optional<XSSFSheet> bid,
+    XSSFSheet plan,
     XSSFSheet crew,
     XSSFSheet cautions,
     XSSFSheet basis) {
@@ -40,6 +42,7 @@ record OwnSheets(
         make(workbook, "Hours"),
         make(workbook, "Order"),
         job.price().price().map(price -> bid(workbook)),
+        make(workbook, "Plan"),
         make(workbook, "Crew"),
         make(workbook, "Cautions"),
         make(workbook, "Basis"));
@@ -79,6 +82,7 @@ record OwnSheets(
     wanted.put(hours, "Hours");
     wanted.put(order, "Order");
     bid.ifPresent(sheet -> wanted.put(sheet, BID));
+    wanted.put(plan, "Plan");
     wanted.put(crew, "Crew");
     wanted.put(cautions, "Cautions");
     wanted.put(basis, "Basis");
@@ -106,6 +110,7 @@ record OwnSheets(
         sheet ->
             new BidPage(sheet, look, job.filled())
                 .write(job.price().price().orElseThrow(), places, coin, stamp.date()));
+    new PlanPage(plan, look, job, book).write(Planner.plan(job.filled()), places.hours());
     new CrewSheet(crew, look, job.filled()).write();
     new CautionsSheet(cautions, look).write();
   }

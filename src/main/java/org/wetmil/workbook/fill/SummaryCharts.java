@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
@@ -11,6 +12,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.AxisTickMark;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
+import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
@@ -35,6 +37,7 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties
  */
 final class SummaryCharts {
   private static final byte[] INK = {0x2B, 0x3A, 0x42};
+  private static final byte[] PALE = {(byte) 0xB8, (byte) 0xC4, (byte) 0xC8};
   private static final byte[] PAPER = {-1, -1, -1};
   private static final int TITLE_SIZE = 1100;
   private static final int LABEL_SIZE = 900;
@@ -54,32 +57,17 @@ final class SummaryCharts {
    * @param title the cell of the title, as a formula refers to it, and what it says now
    */
   void bars(int[] corner, String[] title, Shown<String> names, Shown<Double> values, String name) {
-    XSSFClientAnchor anchor =
-        sheet
-            .createDrawingPatriarch()
-            .createAnchor(0, 0, 0, 0, corner[1], corner[0], corner[3], corner[2]);
-    XSSFChart chart = sheet.getDrawingPatriarch().createChart(anchor);
-    chart.getGraphicFrame().setName(name);
-    title(chart, title);
-    XDDFCategoryAxis down = chart.createCategoryAxis(AxisPosition.LEFT);
-    down.setOrientation(AxisOrientation.MAX_MIN);
-    down.setMajorTickMark(AxisTickMark.NONE);
-    down.getOrAddShapeProperties().setLineProperties(line());
+    XSSFChart chart = chart(corner, title, name);
+    XDDFCategoryAxis down = downwards(chart);
     XDDFValueAxis across = chart.createValueAxis(AxisPosition.TOP);
     across.setCrosses(AxisCrosses.AUTO_ZERO);
     across.setMinimum(0);
     across.setVisible(false);
-    XDDFDataSource<String> categories =
-        XDDFDataSourcesFactory.fromArray(
-            names.now().toArray(String[]::new), names.at().formatAsString(sheetName(), true));
-    XDDFNumericalDataSource<Double> figures =
-        XDDFDataSourcesFactory.fromArray(
-            values.now().toArray(Double[]::new), values.at().formatAsString(sheetName(), true));
     XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, down, across);
     data.setBarDirection(BarDirection.BAR);
     data.setGapWidth(45);
     data.setVaryColors(false);
-    XDDFBarChartData.Series series = (XDDFBarChartData.Series) data.addSeries(categories, figures);
+    XDDFBarChartData.Series series = (XDDFBarChartData.Series) data.addSeries(texts(names), figures(values));
     series.setTitle(name, null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
     shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
@@ -88,6 +76,85 @@ final class SummaryCharts {
     figuresBeside(chart);
     textSize(chart);
     frame(chart);
+  }
+
+  /**
+   * Bars that begin somewhere, as on a calendar, from the top down in the order of the cells.
+   *
+   * @param title the cell of the title, as a formula refers to it, and what it says now
+   * @param from where each begins
+   * @param lengths how long each is
+   */
+  void spans(
+      int[] corner,
+      String[] title,
+      Shown<String> names,
+      Shown<Double> from,
+      Shown<Double> lengths,
+      double least,
+      double most) {
+    XSSFChart chart = chart(corner, title, "Days by room");
+    XDDFCategoryAxis down = downwards(chart);
+    XDDFValueAxis across = chart.createValueAxis(AxisPosition.TOP);
+    across.setCrosses(AxisCrosses.AUTO_ZERO);
+    across.setMinimum(least);
+    across.setMaximum(most);
+    across.setMajorUnit(Math.max(1, Math.ceil((most - least) / 20)));
+    across.setNumberFormat("0");
+    across.getOrAddMajorGridProperties().setLineProperties(pale());
+    XDDFDataSource<String> categories = texts(names);
+    XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, down, across);
+    data.setBarDirection(BarDirection.BAR);
+    data.setBarGrouping(BarGrouping.STACKED);
+    data.setOverlap((byte) 100);
+    data.setGapWidth(45);
+    data.setVaryColors(false);
+    XDDFBarChartData.Series gap =
+        (XDDFBarChartData.Series)
+            data.addSeries(categories, figures(from));
+    gap.setTitle("First day", null);
+    XDDFShapeProperties nothing = new XDDFShapeProperties();
+    nothing.setFillProperties(new XDDFNoFillProperties());
+    gap.setShapeProperties(nothing);
+    XDDFBarChartData.Series days =
+        (XDDFBarChartData.Series)
+            data.addSeries(categories, figures(lengths));
+    days.setTitle("Days", null);
+    XDDFShapeProperties shape = new XDDFShapeProperties();
+    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+    days.setShapeProperties(shape);
+    chart.plot(data);
+    textSize(chart);
+    frame(chart);
+  }
+
+  private XSSFChart chart(int[] corner, String[] title, String name) {
+    XSSFClientAnchor anchor =
+        sheet
+            .createDrawingPatriarch()
+            .createAnchor(0, 0, 0, 0, corner[1], corner[0], corner[3], corner[2]);
+    XSSFChart chart = sheet.getDrawingPatriarch().createChart(anchor);
+    chart.getGraphicFrame().setName(name);
+    title(chart, title);
+    return chart;
+  }
+
+  private static XDDFCategoryAxis downwards(XSSFChart chart) {
+    XDDFCategoryAxis down = chart.createCategoryAxis(AxisPosition.LEFT);
+    down.setOrientation(AxisOrientation.MAX_MIN);
+    down.setMajorTickMark(AxisTickMark.NONE);
+    down.getOrAddShapeProperties().setLineProperties(line());
+    return down;
+  }
+
+  private XDDFDataSource<String> texts(Shown<String> cells) {
+    return XDDFDataSourcesFactory.fromArray(
+        cells.now().toArray(String[]::new), cells.at().formatAsString(sheetName(), true));
+  }
+
+  private XDDFNumericalDataSource<Double> figures(Shown<Double> cells) {
+    return XDDFDataSourcesFactory.fromArray(
+        cells.now().toArray(Double[]::new), cells.at().formatAsString(sheetName(), true));
   }
 
   private String sheetName() {
@@ -144,6 +211,13 @@ final class SummaryCharts {
             ? chart.getCTChartSpace().getRoundedCorners()
             : chart.getCTChartSpace().addNewRoundedCorners();
     rounded.setVal(false);
+  }
+
+  private static XDDFLineProperties pale() {
+    XDDFLineProperties line = new XDDFLineProperties();
+    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(PALE)));
+    line.setWidth(0.5);
+    return line;
   }
 
   private static XDDFLineProperties line() {

@@ -70,6 +70,7 @@ class OwnSheetsTest {
             "Hours",
             "Order",
             "Offer",
+            "Plan",
             "Crew",
             "Cautions",
             "Basis");
@@ -135,6 +136,36 @@ class OwnSheetsTest {
     assertThat(over).isPositive();
   }
 
+  @Test
+  void howSureHasTheStatedFigureBetweenItsEnds() {
+    Sheet page = workbook.getSheet("How sure");
+    for (int row = 4; row < 10; row++) {
+      double low = page.getRow(row).getCell(1).getNumericCellValue();
+      double stated = page.getRow(row).getCell(2).getNumericCellValue();
+      double high = page.getRow(row).getCell(3).getNumericCellValue();
+
+      assertThat(stated).as("row %d", row).isBetween(low, high);
+      assertThat(high).as("row %d", row).isGreaterThan(low);
+    }
+    assertThat(page.getRow(4).getCell(2).getNumericCellValue())
+        .isCloseTo(report.paint(), within(1e-9));
+    assertThat(texts(page))
+        .anyMatch(text -> text.startsWith("Time with the trigger on moves the labour most: by "));
+  }
+
+  @Test
+  void planHasEachRoomThatCounts() {
+    List<String> texts = texts(workbook.getSheet("Plan"));
+
+    assertThat(texts)
+        .contains(
+            "Waiting room",
+            "Outside",
+            "Not judged: state Air temperature,"
+                + " Surface temperature and Humidity on a Settings sheet.");
+    assertThat(texts).filteredOn(text -> text.equals("class: data sheet wins")).hasSize(8);
+  }
+
   private static double number(Row row, OrderColumn column) {
     Cell cell = row.getCell(column.ordinal());
     return cell == null ? 0 : cell.getNumericCellValue();
@@ -159,7 +190,16 @@ class OwnSheetsTest {
   @Test
   void everySheetHasAPrintAreaAndFitsTheWidth() {
     for (String name :
-        List.of("Summary", "How sure", "Findings", "Hours", "Order", "Offer", "Crew", "Basis")) {
+        List.of(
+            "Summary",
+            "How sure",
+            "Findings",
+            "Hours",
+            "Order",
+            "Offer",
+            "Plan",
+            "Crew",
+            "Basis")) {
       XSSFSheet sheet = workbook.getSheet(name);
       assertThat(workbook.getPrintArea(workbook.getSheetIndex(sheet))).as(name).isNotNull();
       assertThat(sheet.getFitToPage()).as(name).isTrue();

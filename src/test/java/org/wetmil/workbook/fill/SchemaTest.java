@@ -45,7 +45,7 @@ class SchemaTest {
 
     assertThat(faults).isEmpty();
     assertThat(validated).contains("xl/workbook.xml", "xl/styles.xml", "xl/charts/chart1.xml");
-    assertThat(validated).filteredOn(part -> part.contains("worksheets")).hasSize(14);
+    assertThat(validated).filteredOn(part -> part.contains("worksheets")).hasSize(15);
   }
 
   private static void validate(Path workbook, List<String> validated, List<String> faults)
