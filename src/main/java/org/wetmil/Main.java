@@ -17,6 +17,8 @@ public final class Main {
   public static void main(String[] args) {
     // the language of the machine is no input: digits and letters are the same everywhere
     Locale.setDefault(Locale.ROOT);
+    // Java 22 to 24 call anything a console; this one is there only for a terminal
+    System.setProperty("jdk.console", "java.base");
     int exitCode = WetmilCommand.execute(args);
     if (exitCode != 0) {
       System.exit(exitCode);

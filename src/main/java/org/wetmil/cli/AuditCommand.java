@@ -83,7 +83,10 @@ final class AuditCommand implements Callable<Integer> {
         new AuditOptions(
             actuals, today, units, paintTable, tables, date, ProjectVersion.version(), force);
     PrintWriter err = spec.commandLine().getErr();
-    AuditReport report = new AuditJob(options, new Progress(err)).audit(folder, output);
+    AuditReport report;
+    try (Progress progress = new Progress(err, Progress.isWatched(), "reading bids")) {
+      report = new AuditJob(options, progress).audit(folder, output);
+    }
     new AuditPrinter(spec.commandLine().getOut(), err).print(report, output);
     if (tables != null) {
       spec.commandLine()

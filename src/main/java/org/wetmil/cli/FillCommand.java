@@ -1,5 +1,6 @@
 package org.wetmil.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.wetmil.checks.Severity;
 import org.wetmil.jobs.FillJob;
+import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillRun;
 import org.wetmil.jobs.Inputs;
 import org.wetmil.jobs.Outputs;
@@ -78,6 +80,11 @@ final class FillCommand implements Callable<Integer> {
       description = "The date printed on Basis; today when not given.")
   private LocalDate date = LocalDate.now();
 
+  @Option(
+      names = "--verbose",
+      description = "Also say how each workbook was read, and how long it took.")
+  private boolean verbose;
+
   @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
   private boolean trace;
 
@@ -107,13 +114,18 @@ final class FillCommand implements Callable<Integer> {
     Outputs outputs = new Outputs(out, inputs, file -> number && Files.exists(file));
     FillRun.Filler filler =
         (input, output) -> job.fill(input, output, values ? outputs.customer(output) : null);
-    if (json == null) {
-      new FillRun(filler, List.of(printer, outcome)).fill(inputs, outputs);
-      return outcome.code();
-    }
-    try (JsonRun run = JsonRun.begin(json, inputs, ProjectVersion.version(), date, force)) {
-      new FillRun(filler, List.of(printer, outcome, run)).fill(inputs, outputs);
-      run.finish();
+    PrintWriter err = spec.commandLine().getErr();
+    FillListener plain = verbose ? new VerbosePrinter(printer, err, System::nanoTime) : printer;
+    try (Progress progress = FillProgress.over(inputs, err)) {
+      FillListener printed = new FillProgress(progress, plain, inputs);
+      if (json == null) {
+        new FillRun(filler, List.of(printed, outcome)).fill(inputs, outputs);
+        return outcome.code();
+      }
+      try (JsonRun run = JsonRun.begin(json, inputs, ProjectVersion.version(), date, force)) {
+        new FillRun(filler, List.of(printed, outcome, run)).fill(inputs, outputs);
+        run.finish();
+      }
     }
     return outcome.code();
   }

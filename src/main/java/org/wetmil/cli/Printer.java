@@ -11,6 +11,7 @@ import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.jobs.Inputs;
 import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
 
 /** Prints what a job reports: findings and closing lines out, refusals and faults as errors. */
 final class Printer implements FillListener {
@@ -18,12 +19,14 @@ final class Printer implements FillListener {
 
   private final PrintWriter out;
   private final PrintWriter err;
+  private final Ansi ansi;
   private final boolean quiet;
   private final boolean trace;
 
   Printer(CommandLine commandLine, boolean quiet, boolean trace) {
     this.out = commandLine.getOut();
     this.err = commandLine.getErr();
+    this.ansi = commandLine.getColorScheme().ansi();
     this.quiet = quiet;
     this.trace = trace;
   }
@@ -75,16 +78,20 @@ final class Printer implements FillListener {
 
   /** A line whatever it says: names of files and sheets may hold line breaks and escape codes. */
   static void line(PrintWriter to, String text) {
-    to.println(CONTROLS.matcher(text).replaceAll(" "));
+    to.println(plain(text));
+  }
+
+  private static String plain(String text) {
+    return CONTROLS.matcher(text).replaceAll(" ");
   }
 
   private void finding(Path input, FillReport.Located found) {
     Finding finding = found.finding();
     String sheet = finding.spot().sheet();
     String place = found.address().isEmpty() ? sheet : sheet + "!" + found.address();
-    String severity = finding.severity().name().toLowerCase(Locale.ROOT);
-    String where = place.isEmpty() ? "" : place + ": ";
-    line(out, input + ": " + where + severity + ": " + finding.check() + ": " + finding.message());
+    String where = input + ": " + (place.isEmpty() ? "" : place + ": ");
+    String what = ": " + finding.check() + ": " + finding.message();
+    out.println(plain(where) + SeverityWord.of(finding.severity(), ansi) + plain(what));
   }
 
   private static String noCopy(FillReport report) {

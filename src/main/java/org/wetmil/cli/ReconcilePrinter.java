@@ -9,11 +9,13 @@ import org.wetmil.checks.Severity;
 import org.wetmil.jobs.ReconcileReport;
 import org.wetmil.reconcile.Place;
 import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
 
 /** Prints what came of comparing purchases with bids, and says how the run ended. */
 final class ReconcilePrinter {
   private final PrintWriter out;
   private final PrintWriter err;
+  private final Ansi ansi;
   private final boolean quiet;
   private final Severity failOn;
 
@@ -23,6 +25,7 @@ final class ReconcilePrinter {
   ReconcilePrinter(CommandLine commandLine, boolean quiet, Severity failOn) {
     this.out = commandLine.getOut();
     this.err = commandLine.getErr();
+    this.ansi = commandLine.getColorScheme().ansi();
     this.quiet = quiet;
     this.failOn = failOn;
   }
@@ -56,7 +59,7 @@ final class ReconcilePrinter {
         Locale.ROOT,
         "%s%s: %s: %s%n",
         file.isEmpty() ? "" : file + line + ": ",
-        finding.severity().name().toLowerCase(Locale.ROOT),
+        SeverityWord.of(finding.severity(), ansi),
         finding.check(),
         finding.message());
   }

@@ -1,5 +1,6 @@
 package org.wetmil.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -7,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.wetmil.jobs.FillJob;
+import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.watch.WatchJob;
 import org.wetmil.workbook.WorkbookException;
 import picocli.CommandLine.Command;
@@ -39,14 +41,21 @@ final class WatchCommand implements Callable<Integer> {
   @Option(names = "--quiet", description = "Print only the closing line of each workbook.")
   private boolean quiet;
 
+  @Option(
+      names = "--verbose",
+      description = "Also say how each workbook was read, and how long it took.")
+  private boolean verbose;
+
   @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
   private boolean trace;
 
   @Override
   public Integer call() throws InterruptedException {
     Printer printer = new Printer(spec.commandLine(), quiet, trace);
+    PrintWriter err = spec.commandLine().getErr();
+    FillListener printed = verbose ? new VerbosePrinter(printer, err, System::nanoTime) : printer;
     WatchJob job =
-        new WatchJob(folder, (bid, out) -> today().fill(bid, out), printer, printer::passedOver);
+        new WatchJob(folder, (bid, out) -> today().fill(bid, out), printed, printer::passedOver);
     CountDownLatch stop = new CountDownLatch(1);
     CountDownLatch stopped = new CountDownLatch(1);
     Runtime.getRuntime().addShutdownHook(new Thread(() -> farewell(stop, stopped)));

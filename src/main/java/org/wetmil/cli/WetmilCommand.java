@@ -32,7 +32,8 @@ import picocli.CommandLine.TypeConversionException;
       ReconcileCommand.class,
       AuditCommand.class,
       ChecksCommand.class,
-      TemplateCommand.class
+      TemplateCommand.class,
+      CompletionCommand.class
     },
     versionProvider = ProjectVersion.class)
 public final class WetmilCommand implements Runnable {

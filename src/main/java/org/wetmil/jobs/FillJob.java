@@ -100,6 +100,13 @@ public final class FillJob {
       CustomerCopy.write(job, stamp, customer, overwrite);
     }
     return FillReport.of(
-        input.file(), input.sha256(), output, customer, job, findings, writer::address);
+        input.file(),
+        input.sha256(),
+        output,
+        customer,
+        read.layouts(),
+        job,
+        findings,
+        writer::address);
   }
 }

@@ -15,6 +15,7 @@ import org.wetmil.estimate.job.JobPrice;
 import org.wetmil.estimate.job.Switching;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.read.SheetLayout;
 
 /**
  * What came of filling one workbook.
@@ -23,6 +24,7 @@ import org.wetmil.quantity.UnitSystem;
  * @param sha256 of the input
  * @param customer the file for the customer, if the job has a price; null when none was asked for
  * @param bid its lines as filled
+ * @param layouts where its tables were found
  * @param rows bid lines read
  * @param filled of them, those with paint and hours
  * @param leftOut of those, the ones that Include keeps out of the totals
@@ -38,6 +40,7 @@ public record FillReport(
     Path output,
     Path customer,
     FilledBid bid,
+    List<SheetLayout> layouts,
     int rows,
     int filled,
     int leftOut,
@@ -56,6 +59,7 @@ public record FillReport(
       String sha256,
       Path output,
       Path customer,
+      List<SheetLayout> layouts,
       FilledJob job,
       List<Finding> findings,
       Function<Finding, String> address) {
@@ -69,6 +73,7 @@ public record FillReport(
         output,
         customer,
         bid,
+        layouts,
         rows,
         filled,
         filled - counted,
@@ -83,6 +88,11 @@ public record FillReport(
   /** Whether a file for the customer was asked for and could not be made for want of a price. */
   public boolean lacksCustomerCopy() {
     return customer != null && price.price().isEmpty();
+  }
+
+  /** Where its tables were found, and what was taken from which column. */
+  public List<String> howRead() {
+    return HowRead.sentences(layouts);
   }
 
   public int notFilled() {

@@ -20,6 +20,7 @@ import org.wetmil.jobs.FillJob;
 import org.wetmil.jobs.FillRun;
 import org.wetmil.jobs.Inputs;
 import org.wetmil.jobs.Outputs;
+import picocli.CommandLine;
 
 /** What {@code fill} prints and how it ends. */
 class FillPrintingTest {
@@ -55,6 +56,36 @@ class FillPrintingTest {
                 + " \\d+ notes?; paint \\d+\\.\\d gal, labour \\d+\\.\\d h; recommended"
                 + " instead of planned tips on 1 line: paint 2\\.0 gal less, spraying the same");
     assertThat(ran.err()).isEmpty();
+  }
+
+  @Test
+  void verboseSaysWhatWasTakenFromWhichColumnAndHowLongItTook() {
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+
+    Ran ran = Ran.fill(bid, "--verbose");
+
+    assertThat(ran.err()).hasSize(2);
+    assertThat(ran.err().get(0))
+        .startsWith(bid + ": Bid: headings in row 1, 3 lines in rows 2 to 4, US units; Room from A")
+        .contains("Surface from B");
+    assertThat(ran.err().get(1)).matches(".*job\\.xlsx: took \\d+\\.\\d\\d s");
+    assertThat(ran.out()).isEqualTo(Ran.fill(bid, "--force").out());
+  }
+
+  @Test
+  void onATerminalSeveritiesHaveAColourBesideTheirWord() {
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+    StringWriter out = new StringWriter();
+    CommandLine commandLine = WetmilCommand.commandLine().setOut(new PrintWriter(out, true));
+    commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.ON));
+
+    commandLine.execute("fill", bid.toString());
+
+    String escape = "\u001b";
+    assertThat(out.toString())
+        .contains(": " + escape + "[1m" + escape + "[31mstop" + escape, "33mwarning", ": note: ");
+    assertThat(out.toString().replaceAll(escape + "\\[[0-9;]*m", "").lines())
+        .isEqualTo(Ran.fill(bid, "--force").out());
   }
 
   @Test

@@ -30,6 +30,12 @@ class WetmilCommandTest {
     assertThat(err.toString()).startsWith("Name a command").contains("Usage: wetmil");
   }
 
+  @Test
+  void completionNamesEveryCommandAndOption() {
+    assertThat(execute("completion")).isZero();
+    assertThat(out.toString()).contains("complete -F _complete_wetmil", "reconcile", "--purchases");
+  }
+
   private int execute(String... args) {
     return new CommandLine(new WetmilCommand())
         .setOut(new PrintWriter(out, true))

@@ -33,6 +33,8 @@ class ZipIT {
               "LICENSE",
               "licences/THIRD-PARTY.txt",
               "licences/curvesapi.txt",
+              "licences/jline.txt",
+              "licences/progressbar.txt",
               "completion/wetmil-completion.sh",
               "templates/bid-us.xlsx",
               "templates/purchases.csv",

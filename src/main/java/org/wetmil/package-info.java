@@ -1,0 +1,2 @@
+/** The way in from the command line. */
+package org.wetmil;
