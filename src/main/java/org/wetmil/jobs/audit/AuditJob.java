@@ -96,7 +96,8 @@ public final class AuditJob {
     }
     List<TableProblem> problems = new ArrayList<>();
     Catalogue today =
-        Catalogue.builtIn().with(BidReader.tables(options.today(), Passwords.NONE), options.system(), problems);
+        Catalogue.builtIn()
+            .with(BidReader.tables(options.today(), Passwords.NONE), options.system(), problems);
     problems.forEach(
         problem ->
             findings.add(

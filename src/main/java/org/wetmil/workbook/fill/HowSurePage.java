@@ -94,6 +94,7 @@ final class HowSurePage {
     drivers();
     notes();
     Pages.upright(page.sheet(), WIDTHS.length, next);
+    Pages.narrowMargins(page.sheet());
   }
 
   private void heading(int row, String... texts) {

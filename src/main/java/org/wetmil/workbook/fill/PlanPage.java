@@ -90,6 +90,7 @@ final class PlanPage {
     air();
     notes();
     Pages.upright(page.sheet(), WIDTHS.length, next);
+    Pages.narrowMargins(page.sheet());
   }
 
   private static String name(RoomPlan room) {

@@ -67,7 +67,8 @@ final class SummaryCharts {
     data.setBarDirection(BarDirection.BAR);
     data.setGapWidth(45);
     data.setVaryColors(false);
-    XDDFBarChartData.Series series = (XDDFBarChartData.Series) data.addSeries(texts(names), figures(values));
+    XDDFBarChartData.Series series =
+        (XDDFBarChartData.Series) data.addSeries(texts(names), figures(values));
     series.setTitle(name, null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
     shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
@@ -110,15 +111,13 @@ final class SummaryCharts {
     data.setGapWidth(45);
     data.setVaryColors(false);
     XDDFBarChartData.Series gap =
-        (XDDFBarChartData.Series)
-            data.addSeries(categories, figures(from));
+        (XDDFBarChartData.Series) data.addSeries(categories, figures(from));
     gap.setTitle("First day", null);
     XDDFShapeProperties nothing = new XDDFShapeProperties();
     nothing.setFillProperties(new XDDFNoFillProperties());
     gap.setShapeProperties(nothing);
     XDDFBarChartData.Series days =
-        (XDDFBarChartData.Series)
-            data.addSeries(categories, figures(lengths));
+        (XDDFBarChartData.Series) data.addSeries(categories, figures(lengths));
     days.setTitle("Days", null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
     shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));

@@ -130,7 +130,8 @@ class TablesThenAndNowTest {
           {"Coating", "Surface", "Stick"}, {"Hall Semi", "ceiling", 0.6}, {"latex", "walls", 0.7}
         });
     Catalogue today =
-        Catalogue.builtIn().with(BidReader.tables(tables, Passwords.NONE), UnitSystem.US, new ArrayList<>());
+        Catalogue.builtIn()
+            .with(BidReader.tables(tables, Passwords.NONE), UnitSystem.US, new ArrayList<>());
     MovedFigure stick = only(moves(bid("bid"), today));
     assertThat(stick.row()).isEqualTo("Hall Semi on ceiling");
     assertThat(stick.paintGal()).isPositive();
