@@ -6,8 +6,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -15,11 +13,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 import org.wetmil.workbook.WorkbookException;
 
 /**
@@ -27,22 +21,19 @@ import org.wetmil.workbook.WorkbookException;
  * name in its own folder, since only within one file system can a file be put in place at once.
  */
 public final class OutputFile implements Closeable {
-  private static final String PREFIX = ".wetmil-";
-  private static final String SUFFIX = ".tmp";
-
   /** Bytes of a name that the usual file systems take. */
   private static final int LONGEST_NAME = 255;
 
-  /** A temporary file as old as this belongs to a run that was killed. */
-  private static final Duration LEFT_OVER_AFTER = Duration.ofHours(6);
-
   private final Path output;
   private final Path target;
-  private final List<Path> temporaries = new ArrayList<>();
+  private final boolean overwrite;
+  private final Temporaries temporaries;
 
-  private OutputFile(Path output, Path target) {
+  private OutputFile(Path output, Path target, boolean overwrite) {
     this.output = output;
     this.target = target;
+    this.overwrite = overwrite;
+    this.temporaries = new Temporaries(target.getParent());
   }
 
   /**
@@ -75,9 +66,7 @@ public final class OutputFile implements Closeable {
         }
       }
       if (taken && !overwrite) {
-        throw unwritable(
-            output,
-            "the file is there already; add --force to write over it, or name another with --out.");
+        throw thereAlready(output);
       }
       int bytes = output.getFileName().toString().getBytes(StandardCharsets.UTF_8).length;
       if (!taken && bytes > LONGEST_NAME) {
@@ -89,12 +78,16 @@ public final class OutputFile implements Closeable {
       // A link stays a link, and the file it leads to is replaced.
       Path target = taken ? output.toRealPath() : output.toAbsolutePath();
       requireFolder(output, target.getParent());
-      OutputFile claimed = new OutputFile(output, target);
-      claimed.removeLeftOvers();
-      return claimed;
+      return new OutputFile(output, target, overwrite);
     } catch (IOException e) {
       throw unwritable(output, e);
     }
+  }
+
+  private static WorkbookException thereAlready(Path output) {
+    return unwritable(
+        output,
+        "the file is there already; add --force to write over it, or name another with --out.");
   }
 
   /** An input that is not there is told by whoever reads it. */
@@ -138,27 +131,9 @@ public final class OutputFile implements Closeable {
     return stated ? ((FileSystemException) e).getReason() : String.valueOf(e.getMessage());
   }
 
-  private void removeLeftOvers() {
-    Instant limit = Instant.now().minus(LEFT_OVER_AFTER);
-    try (DirectoryStream<Path> files =
-        Files.newDirectoryStream(target.getParent(), PREFIX + "*" + SUFFIX)) {
-      for (Path file : files) {
-        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-            && Files.getLastModifiedTime(file).toInstant().isBefore(limit)) {
-          Files.deleteIfExists(file);
-        }
-      }
-    } catch (IOException | DirectoryIteratorException e) {
-      // another user's, or gone meanwhile: nothing that keeps us from writing ours
-    }
-  }
-
   /** Names a temporary file beside the output; it goes when this is closed. */
   public Path temporary() {
-    // Not createTempFile: that makes the file readable by its owner alone, and so the result.
-    Path file = target.resolveSibling(PREFIX + UUID.randomUUID() + SUFFIX);
-    temporaries.add(file);
-    return file;
+    return temporaries.next();
   }
 
   /** Opens a temporary file; what cannot be written is said in the user's terms. */
@@ -175,20 +150,37 @@ public final class OutputFile implements Closeable {
   /** Puts a temporary file in the output's place. */
   public void publish(Path temporary) {
     try {
-      Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
+      if (overwrite) {
+        Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
+      } else {
+        publishNew(temporary);
+      }
+    } catch (FileAlreadyExistsException e) {
+      // another run was faster
+      throw thereAlready(output);
     } catch (IOException e) {
       throw unwritable(output, e);
     }
   }
 
+  /** A second name for the file is there at once, and never takes the place of another file. */
+  private void publishNew(Path temporary) throws IOException {
+    try {
+      Files.createLink(target, temporary);
+    } catch (FileAlreadyExistsException e) {
+      throw e;
+    } catch (IOException | UnsupportedOperationException e) {
+      // a disk on which a file has one name only, such as a memory stick
+      Files.move(temporary, target);
+    }
+  }
+
   @Override
   public void close() {
-    for (Path file : temporaries) {
-      try {
-        Files.deleteIfExists(file);
-      } catch (IOException e) {
-        throw unwritable(output, e);
-      }
+    try {
+      temporaries.close();
+    } catch (IOException e) {
+      throw unwritable(output, e);
     }
   }
 

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -135,10 +137,55 @@ class OutputFileTest {
   }
 
   @Test
+  void whatAKilledRunLeftIsRemovedAtOnceWhereItHeldALock() throws IOException {
+    Path lock = Files.createFile(folder.resolve(".wetmil-a.lock"));
+    Path left = Files.writeString(folder.resolve(".wetmil-a-1.tmp"), "x");
+    Path other = Files.writeString(folder.resolve(".wetmil-b-1.tmp"), "x");
+
+    copy(output, false);
+
+    assertThat(lock).doesNotExist();
+    assertThat(left).doesNotExist();
+    assertThat(other).exists();
+  }
+
+  @Test
+  void whatAnotherOutputOfThisRunIsMadeOfStays() {
+    try (OutputFile first = OutputFile.claim(List.of(), folder.resolve("run.json"), false)) {
+      Path temporary = first.temporary();
+      try (OutputStream out = first.open(temporary)) {
+        out.write(1);
+      }
+      copy(output, false);
+      copy(folder.resolve("second.xlsx"), false);
+
+      first.publish(temporary);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    assertThat(folder.resolve("run.json")).hasBinaryContent(new byte[] {1});
+  }
+
+  @Test
+  void aFileThatCameMeanwhileIsNotWrittenOverWithoutForce() throws IOException {
+    try (OutputFile files = OutputFile.claim(List.of(), output, false)) {
+      Path temporary = files.temporary();
+      files.open(temporary).close();
+      Files.writeString(output, "another run's");
+
+      assertThatThrownBy(() -> files.publish(temporary))
+          .isInstanceOf(WorkbookException.Unwritable.class)
+          .hasMessageContaining("there already");
+    }
+    assertThat(output).hasContent("another run's");
+    assertThat(folder).isDirectoryNotContaining("glob:**.{tmp,lock}");
+  }
+
+  @Test
   void onlyTheResultStaysInTheFolder() {
     copy(output, false);
 
-    assertThat(folder).isDirectoryNotContaining("glob:**.tmp");
+    assertThat(folder).isDirectoryNotContaining("glob:**.{tmp,lock}");
     assertThat(output).exists();
   }
 
@@ -158,6 +205,6 @@ class OutputFileTest {
     assertThatThrownBy(() -> copy(to, overwrite))
         .isInstanceOf(WorkbookException.Unwritable.class)
         .hasMessageContaining(why);
-    assertThat(folder).isDirectoryNotContaining("glob:**.tmp");
+    assertThat(folder).isDirectoryNotContaining("glob:**.{tmp,lock}");
   }
 }

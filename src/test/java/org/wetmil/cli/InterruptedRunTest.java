@@ -1,0 +1,155 @@
+package org.wetmil.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.wetmil.SmallBid;
+import org.wetmil.workbook.read.BidReader;
+
+/** What gets in the way of a result: another run, a full disk, a locked folder, odd names. */
+class InterruptedRunTest {
+  private static final int BIDS = 8;
+
+  @TempDir Path folder;
+  @TempDir Path logs;
+
+  @Test
+  void ofTwoRunsWithoutForceEachResultIsWrittenByOne() throws IOException, InterruptedException {
+    for (int i = 0; i < BIDS; i++) {
+      SmallBid.write(folder.resolve("job" + i + ".xlsx"));
+    }
+    Program first = Program.start(logs, "fill", "--quiet", folder);
+    Program second = Program.start(logs, "fill", "--quiet", folder);
+    List<Program.Ended> both = List.of(first.end(), second.end());
+
+    List<String> written = new ArrayList<>();
+    both.forEach(
+        run -> run.out().stream().filter(line -> line.contains("rows read")).forEach(written::add));
+    assertThat(written).hasSize(BIDS).doesNotHaveDuplicates();
+    for (Program.Ended run : both) {
+      assertThat(run.code()).isIn(0, 3);
+      assertThat(run.err()).allMatch(line -> line.contains("--force"));
+    }
+    assertThat(names()).hasSize(2 * BIDS);
+  }
+
+  /** The disks are full at every step: the copy without rows, the shaped one, the result. */
+  @ParameterizedTest
+  @ValueSource(ints = {4, 16, 32, 48})
+  void aFullDiskIsSaidAndNothingIsLeftOnIt(int kilobytes) throws IOException, InterruptedException {
+    Path small = Files.createDirectory(folder.resolve("small"));
+    assumeTrue(isRoot(), "only root can make a small disk");
+    assumeTrue(
+        done("mount", "-t", "tmpfs", "-o", "size=" + kilobytes + "k", "tmpfs", small.toString()),
+        "this machine mounts nothing");
+    try {
+      Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+      byte[] before = Files.readAllBytes(bid);
+
+      Ran ran = Ran.fill(bid, "--quiet", "--out", small.resolve("out.xlsx"));
+
+      assertThat(ran.code()).isEqualTo(3);
+      assertThat(ran.err()).singleElement().asString().contains("out.xlsx", "is the disk full?");
+      assertThat(small).isEmptyDirectory();
+      assertThat(bid).hasBinaryContent(before);
+    } finally {
+      done("umount", small.toString());
+    }
+  }
+
+  @Test
+  void aFolderThatRefusesFilesIsSaidThoughRootMayWriteAnywhere()
+      throws IOException, InterruptedException {
+    Path closed = Files.createDirectory(folder.resolve("closed"));
+    assumeTrue(isRoot(), "only root can make a read-only disk");
+    assumeTrue(
+        done("mount", "-t", "tmpfs", "-o", "ro", "tmpfs", closed.toString()),
+        "this machine mounts nothing");
+    try {
+      Ran ran =
+          Ran.fill(SmallBid.write(folder.resolve("job.xlsx")), "--out", closed.resolve("out.xlsx"));
+
+      assertThat(ran.code()).isEqualTo(3);
+      assertThat(ran.err()).singleElement().asString().contains("cannot be written", "--out");
+    } finally {
+      done("umount", closed.toString());
+    }
+  }
+
+  @Test
+  void theLongestNameThatADiskTakesIsFilled() {
+    String name = "n".repeat(255 - "-filled.xlsx".length());
+
+    Ran ran = Ran.fill(SmallBid.write(folder.resolve(name + ".xlsx")), "--quiet");
+
+    assertThat(ran.code()).isZero();
+    assertThat(folder.resolve(name + "-filled.xlsx")).isRegularFile();
+  }
+
+  @Test
+  void aNameThatGrowsTooLongIsSaid() throws IOException {
+    String name = "é".repeat(125) + ".xlsx";
+    Path bid = SmallBid.write(named(name));
+
+    Ran ran = Ran.fill(bid, "--quiet");
+
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).singleElement().asString().contains("262 bytes", "--out");
+    assertThat(names()).containsExactly(name);
+  }
+
+  @Test
+  void inASessionOfPlainAsciiNamesInItAreFilled() throws IOException, InterruptedException {
+    Path bid = SmallBid.write(folder.resolve("o'clock #1 & \"2\" 100 %.xlsx"));
+
+    Program.Ended run = Program.start(logs, List.of(), "C", "fill", "--quiet", bid).end();
+
+    assertThat(run.code()).isZero();
+    Path filled = folder.resolve("o'clock #1 & \"2\" 100 %-filled.xlsx");
+    assertThat(BidReader.read(filled).filledBefore()).isTrue();
+  }
+
+  private static boolean isRoot() {
+    return "root".equals(System.getProperty("user.name"));
+  }
+
+  private boolean done(String... command) throws InterruptedException {
+    try {
+      Process process =
+          new ProcessBuilder(command)
+              .redirectErrorStream(true)
+              .redirectOutput(logs.resolve("mount").toFile())
+              .start();
+      return process.waitFor(30, TimeUnit.SECONDS) && process.exitValue() == 0;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private Path named(String name) {
+    try {
+      return folder.resolve(name);
+    } catch (InvalidPathException e) {
+      assumeTrue(false, "this session cannot say " + name);
+      throw e;
+    }
+  }
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+}

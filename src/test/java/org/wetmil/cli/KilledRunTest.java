@@ -1,0 +1,70 @@
+package org.wetmil.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.SmallBid;
+import org.wetmil.workbook.read.BidReader;
+
+/**
+ * Runs that are killed at any moment. How many is told by {@code -Dkills}: a few with every build,
+ * 200 before a release.
+ */
+class KilledRunTest {
+  private static final int KILLS = Integer.getInteger("kills", 10);
+
+  /** A run takes a second or two; a kill comes anywhere in it. */
+  private static final int LATEST_MS = 3_000;
+
+  @TempDir Path folder;
+  @TempDir Path logs;
+
+  @Test
+  void aKilledRunLeavesAWholeResultOrNoneAndTheNextRunCleansUp()
+      throws IOException, InterruptedException {
+    Random random = new Random(9);
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+    byte[] before = Files.readAllBytes(bid);
+    Path filled = folder.resolve("job-filled.xlsx");
+    int interrupted = 0;
+    for (int i = 0; i < KILLS; i++) {
+      if (random.nextBoolean()) {
+        Files.deleteIfExists(filled);
+      }
+      Program run = Program.start(logs, "fill", "--quiet", "--force", bid);
+      boolean ended = run.process().waitFor(moment(random), TimeUnit.MILLISECONDS);
+      run.process().destroyForcibly().waitFor();
+      interrupted += ended ? 0 : 1;
+
+      if (Files.exists(filled)) {
+        assertThat(BidReader.read(filled).filledBefore()).isTrue();
+      }
+      assertThat(bid).hasBinaryContent(before);
+    }
+    assertThat(interrupted).isGreaterThan(KILLS / 4);
+
+    Program.Ended last = Program.start(logs, "fill", "--quiet", "--force", bid).end();
+
+    assertThat(last.code()).isZero();
+    assertThat(names()).containsExactly("job-filled.xlsx", "job.xlsx");
+  }
+
+  /** Late ones are worth more: that is when files are written. */
+  private static long moment(Random random) {
+    return (long) (LATEST_MS * Math.sqrt(random.nextDouble()));
+  }
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+}
