@@ -28,17 +28,23 @@ final class Changes {
     List<Suggestion> largest =
         suggestions.stream()
             .filter(suggestion -> Math.abs(Math.log(suggestion.factor())) >= SMALL)
+            // What luck may explain is on the list, but no advice.
+            .filter(suggestion -> suggestion.likely().excludes(1))
             .sorted(
                 Comparator.comparingDouble(suggestion -> -Math.abs(Math.log(suggestion.factor()))))
             .limit(MOST)
             .toList();
-    if (largest.isEmpty()) {
+    if (suggestions.isEmpty()) {
       return List.of("Do not change anything yet.");
     }
     List<String> sentences = new ArrayList<>(largest.stream().map(this::sentence).toList());
     int more = suggestions.size() - largest.size();
     if (more > 0) {
-      sentences.add(Words.count(more, "more figure", "more figures") + " on Suggested tables.");
+      String others = largest.isEmpty() ? "" : "more ";
+      sentences.add(
+          Words.count(more, others + "figure", others + "figures")
+              + (more == 1 ? " stands" : " stand")
+              + " on Suggested tables.");
     }
     return sentences;
   }

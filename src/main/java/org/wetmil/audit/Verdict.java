@@ -3,12 +3,10 @@ package org.wetmil.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.wetmil.audit.change.Suggestion;
 import org.wetmil.audit.model.JudgedEffect;
 import org.wetmil.audit.model.Proof;
-import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.ratio.Concentration;
 import org.wetmil.audit.ratio.GroupRatio;
@@ -18,14 +16,16 @@ import org.wetmil.quantity.UnitSystem;
 /**
  * The one page, in sentences that need no statistics.
  *
+ * @param proof whether the change would have helped, on one line
  * @param bids how many bids there were
  * @param right whether they were right, measure by measure
  * @param causes the three largest, as figures
  * @param reasons the same, as sentences
  * @param change what to change
- * @param helped whether it would have helped, measure by measure
+ * @param helped the same at length, measure by measure
  */
 public record Verdict(
+    String proof,
     String bids,
     List<String> right,
     List<Cause> causes,
@@ -33,6 +33,8 @@ public record Verdict(
     List<String> change,
     List<String> helped) {
   private static final int MOST_CAUSES = 3;
+
+  private static final int LAST = 5;
 
   /** Least slope that is said: 2 % for a job of twice the size (house rule). */
   private static final double WORTH_SAYING = 0.03;
@@ -49,6 +51,7 @@ public record Verdict(
             .limit(MOST_CAUSES)
             .toList();
     return new Verdict(
+        proof(measures),
         bids(bids, measures),
         measures.stream().flatMap(audit -> right(audit).stream()).toList(),
         causes,
@@ -148,45 +151,47 @@ public record Verdict(
         + ".";
   }
 
-  private static List<String> helped(MeasureAudit audit, UnitSystem system) {
-    Measure measure = audit.measure();
-    Optional<Proof> offered = audit.offered();
-    if (offered.isEmpty()) {
-      String why =
-          audit.ratios().jobs().size() < Proof.FEWEST
-              ? "there are too few bids to prove a change on."
-              : "no change would have brought the bids nearer.";
-      return List.of("Do not change anything yet for " + measure.word() + ": " + why);
+  private static String proof(List<MeasureAudit> measures) {
+    if (measures.isEmpty()) {
+      return "Nothing can be said yet: no bid says how its job came out.";
     }
-    Proof proof = offered.get();
-    List<Proof.Forecast> last = proof.last(5);
-    List<String> sentences = new ArrayList<>();
-    sentences.add(
-        "Each bid made again with what only the others say: the usual miss in "
-            + measure.word()
-            + " falls from "
-            + Words.miss(proof.before())
-            + " to "
-            + Words.miss(proof.after())
-            + ", and "
-            + proof.closer()
-            + " of "
-            + proof.bids().size()
-            + " bids come nearer.");
-    sentences.add(
-        "The last "
-            + Words.count(last.size(), "bid", "bids")
-            + " planned "
-            + Words.amount(measure, sum(last, Proof.Forecast::estimated), system)
-            + "; the change plans "
-            + Words.amount(measure, sum(last, Proof.Forecast::forecast), system)
-            + "; it took "
-            + Words.amount(measure, sum(last, Proof.Forecast::actual), system)
-            + ".");
-    return sentences;
+    String proven =
+        measures.stream()
+            .flatMap(audit -> audit.offered().map(proof -> proven(audit, proof)).stream())
+            .collect(Collectors.joining(", "));
+    if (proven.isEmpty()) {
+      return "Do not change anything yet: " + why(measures.get(0)) + ".";
+    }
+    String open =
+        measures.stream()
+            .filter(audit -> audit.offered().isEmpty())
+            .map(audit -> " Do not change anything for " + audit.measure().word() + " yet.")
+            .collect(Collectors.joining());
+    return "With the changes below the usual miss falls from " + proven + "." + open;
   }
 
-  private static double sum(List<Proof.Forecast> last, ToDoubleFunction<Proof.Forecast> figure) {
-    return last.stream().mapToDouble(figure).sum();
+  private static String proven(MeasureAudit audit, Proof proof) {
+    return "%s to %s in %s"
+        .formatted(Words.miss(proof.before()), Words.miss(proof.after()), audit.measure().word());
+  }
+
+  private static String why(MeasureAudit audit) {
+    return audit.ratios().jobs().size() < Proof.FEWEST
+        ? "there are too few bids to prove a change on"
+        : "no change would have brought the bids nearer";
+  }
+
+  private static List<String> helped(MeasureAudit audit, UnitSystem system) {
+    String word = audit.measure().word();
+    return audit
+        .offered()
+        .map(
+            proof ->
+                List.of(
+                    "%s: each bid made again with what only the others say, and %d of %d come nearer."
+                        .formatted(Words.capital(word), proof.closer(), proof.bids().size()),
+                    new LastBids(audit.measure(), proof.last(LAST), system).sentence()))
+        .orElseGet(
+            () -> List.of("Do not change anything yet for " + word + ": " + why(audit) + "."));
   }
 }

@@ -21,7 +21,11 @@ record AuditPrinter(PrintWriter out, PrintWriter err) {
                         + (file.readable() ? ": left alone. " : ": not read. ")
                         + file.reason()));
     Verdict verdict = report.verdict();
-    Stream.of(List.of(verdict.bids()), verdict.right(), verdict.reasons(), verdict.change())
+    Stream.of(
+            List.of(verdict.proof(), verdict.bids()),
+            verdict.right(),
+            verdict.reasons(),
+            verdict.change())
         .flatMap(List::stream)
         .forEach(sentence -> Printer.line(out, sentence));
     verdict.helped().forEach(sentence -> Printer.line(out, sentence));

@@ -18,8 +18,10 @@ import org.wetmil.quantity.Unit;
  *
  * @param lines in the order of the file
  * @param problems cells and lines that could not be used
+ * @param doubtfulDate a date whose day and month nothing tells apart; empty for none
  */
-public record Actuals(List<ActualsLine> lines, List<Problem> problems) {
+public record Actuals(
+    List<ActualsLine> lines, List<Problem> problems, Optional<DoubtfulDate> doubtfulDate) {
   private static final char[] DELIMITERS = {',', ';', '\t'};
 
   public Actuals {
@@ -36,9 +38,19 @@ public record Actuals(List<ActualsLine> lines, List<Problem> problems) {
    */
   public record Problem(long line, String heading, String raw, String expected) {}
 
+  /**
+   * A date that is read by an order of day and month which its column does not tell for sure.
+   *
+   * @param line of the file, from 1; that of the first such date
+   * @param raw the text as it stands there
+   * @param date as read
+   * @param mixed whether other dates of the column are in both orders; else none shows any
+   */
+  public record DoubtfulDate(long line, String raw, LocalDate date, boolean mixed) {}
+
   /** No file at all. */
   public static Actuals none() {
-    return new Actuals(List.of(), List.of());
+    return new Actuals(List.of(), List.of(), Optional.empty());
   }
 
   /**
@@ -136,7 +148,28 @@ public record Actuals(List<ActualsLine> lines, List<Problem> problems) {
         }
         lines.add(line(row));
       }
-      return new Actuals(lines, problems);
+      return new Actuals(lines, problems, doubtful());
+    }
+
+    /** The first date that could be another, where the column does not tell. */
+    private Optional<DoubtfulDate> doubtful() {
+      if (!dates.isAmbiguous() || (dates.shown().isPresent() && !dates.isMixed())) {
+        return Optional.empty();
+      }
+      for (CsvText.Row row : rows) {
+        DateColumn alone = new DateColumn();
+        String text = cell(row, ActualsColumn.DATE);
+        alone.see(text);
+        if (alone.isAmbiguous()) {
+          return DateColumn.read(text, order())
+              .map(date -> new DoubtfulDate(row.line(), text, date, dates.isMixed()));
+        }
+      }
+      return Optional.empty();
+    }
+
+    private DateOrder order() {
+      return dates.shown().orElse(DateOrder.MONTH_FIRST);
     }
 
     private ActualsLine line(CsvText.Row row) {
@@ -171,7 +204,7 @@ public record Actuals(List<ActualsLine> lines, List<Problem> problems) {
       if (text.isEmpty()) {
         return null;
       }
-      Optional<LocalDate> date = DateColumn.read(text, dates.shown().orElse(DateOrder.MONTH_FIRST));
+      Optional<LocalDate> date = DateColumn.read(text, order());
       if (date.isEmpty()) {
         problem(row, ActualsColumn.DATE, "a date, as in 2026-03-04");
       }

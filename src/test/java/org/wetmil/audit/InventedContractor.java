@@ -100,7 +100,7 @@ final class InventedContractor {
   /** Every sentence of a page, in its order. */
   static List<String> page(Verdict verdict) {
     return Stream.of(
-            Stream.of(verdict.bids()),
+            Stream.of(verdict.proof(), verdict.bids()),
             verdict.right().stream(),
             verdict.reasons().stream(),
             verdict.change().stream(),

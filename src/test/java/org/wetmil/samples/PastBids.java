@@ -180,10 +180,20 @@ final class PastBids {
         .sheet(
             "Coatings",
             List.of(),
-            "Coating | Class | Volume solids (%)",
-            new int[] {18, 14, 12},
-            COATING + "|latex|40")
-        .sheet("Settings", List.of(), "Setting | Value", new int[] {20, 34}, "Job|" + job);
+            "Coating | Class | Volume solids (%) | Container sizes | Price",
+            new int[] {18, 14, 12, 16, 14},
+            COATING + "|latex|40|1; 5|44; 196",
+            "latex|latex||1; 5|36; 158",
+            "oil-based|oil-based||1|52",
+            "dry fall|dry fall||1; 5|41; 180")
+        .sheet(
+            "Settings",
+            List.of(),
+            "Setting | Value",
+            new int[] {20, 34},
+            "Job|" + job,
+            "Labour rate|28",
+            "Currency|USD");
   }
 
   private static String line(

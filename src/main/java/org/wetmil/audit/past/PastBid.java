@@ -12,6 +12,7 @@ import java.util.List;
  * @param estimator who bid it; blank when not known
  * @param lines its lines, filled
  * @param actuals what is known of the outcome; empty for a bid not won or not closed
+ * @param costs what its paint and time cost
  */
 public record PastBid(
     String id,
@@ -19,9 +20,21 @@ public record PastBid(
     String crew,
     String estimator,
     List<PastLine> lines,
-    List<Actual> actuals) {
+    List<Actual> actuals,
+    UnitCosts costs) {
   public PastBid {
     lines = List.copyOf(lines);
     actuals = List.copyOf(actuals);
+  }
+
+  /** A bid that states no costs. */
+  public PastBid(
+      String id,
+      LocalDate date,
+      String crew,
+      String estimator,
+      List<PastLine> lines,
+      List<Actual> actuals) {
+    this(id, date, crew, estimator, lines, actuals, UnitCosts.NONE);
   }
 }

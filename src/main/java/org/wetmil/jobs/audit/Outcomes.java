@@ -43,6 +43,7 @@ final class Outcomes {
   /** The bids with their outcomes, in the order of the books. */
   List<PastBid> bids() {
     actuals.problems().forEach(this::problem);
+    actuals.doubtfulDate().ifPresent(this::doubtful);
     Map<String, List<PastBook>> byJob = new TreeMap<>();
     for (PastBook book : books) {
       byJob.computeIfAbsent(Names.key(book.job()), job -> new ArrayList<>()).add(book);
@@ -79,6 +80,20 @@ final class Outcomes {
             .formatted(problem.raw(), problem.heading(), problem.expected()));
   }
 
+  private void doubtful(Actuals.DoubtfulDate doubtful) {
+    say(
+        doubtful.line(),
+        "day or month",
+        "\"%s\" is read as %s, but %s; write such dates as %s, or Year and Drift may be wrong."
+            .formatted(
+                doubtful.raw(),
+                doubtful.date(),
+                doubtful.mixed()
+                    ? "some dates of the column have the day first and some the month"
+                    : "no date of the column tells whether the day or the month comes first",
+                doubtful.date()));
+  }
+
   private void assign(ActualsLine line, Map<String, List<PastBook>> byJob) {
     List<PastBook> found = byJob.getOrDefault(Names.key(line.job()), List.of());
     if (found.size() == 1) {
@@ -110,7 +125,8 @@ final class Outcomes {
         last(lines, line -> blankToNull(line.crew()), book.crew()),
         last(lines, line -> blankToNull(line.estimator()), book.estimator()),
         book.lines(),
-        outcomes);
+        outcomes,
+        book.costs());
   }
 
   private List<Actual> outcomes(PastBook book, Measure measure, List<ActualsLine> lines) {

@@ -1,5 +1,7 @@
 package org.wetmil.jobs.audit;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastLine;
+import org.wetmil.audit.past.UnitCosts;
 import org.wetmil.audit.tables.TableMoves;
 import org.wetmil.audit.tables.TodaysTables;
 import org.wetmil.catalogue.Catalogue;
@@ -24,6 +27,7 @@ import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.price.CostItem;
 import org.wetmil.estimate.price.Price;
 import org.wetmil.ledger.DateText;
 import org.wetmil.quantity.UnitSystem;
@@ -43,6 +47,7 @@ import org.wetmil.workbook.read.ReadableCopy;
  * @param estimated by measure, the whole bid with what only the job as a whole has
  * @param coatings the coating's name by every name it has in the bid
  * @param price null when it is not all stated
+ * @param currency of the price, as the bid writes it
  * @param moves the bid with its own tables and with today's
  * @param checks that fired on its lines
  * @param mistakes of arithmetic in its own cells
@@ -61,6 +66,7 @@ record PastBook(
     String crew,
     String estimator,
     Price price,
+    String currency,
     TableMoves moves,
     List<FiredCheck> checks,
     List<OldSums.Mistake> mistakes) {
@@ -81,6 +87,27 @@ record PastBook(
 
   String name() {
     return FileName.of(file);
+  }
+
+  /** What a gallon and an hour of the bid cost it directly. */
+  UnitCosts costs() {
+    return price == null
+        ? UnitCosts.NONE
+        : new UnitCosts(
+            each(CostItem.Kind.MATERIAL, estimated.get(Measure.PAINT)),
+            each(CostItem.Kind.LABOUR, estimated.get(Measure.HOURS)),
+            currency);
+  }
+
+  private BigDecimal each(CostItem.Kind kind, double amount) {
+    BigDecimal sum =
+        price.parts().stream()
+            .filter(part -> part.item().kind() == kind)
+            .map(Price.Part::amount)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    return sum.signum() > 0 && amount > 0
+        ? sum.divide(BigDecimal.valueOf(amount), MathContext.DECIMAL64)
+        : null;
   }
 
   boolean statesLines(Measure measure) {
@@ -185,6 +212,7 @@ record PastBook(
           catalogue.text(Setting.CREW_NAME),
           catalogue.text(Setting.ESTIMATOR),
           job.price().price().orElse(null),
+          catalogue.text(Setting.CURRENCY),
           moves,
           List.copyOf(checks),
           mistakes);

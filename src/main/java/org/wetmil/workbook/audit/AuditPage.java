@@ -55,6 +55,7 @@ final class AuditPage {
     Verdict verdict = book.audit().verdict();
     rows.row().text("Were our bids right?", look.title());
     rows.height(24);
+    sentence(verdict.proof(), look.strongText());
     sentence(
         "Past bids in the folder \"%s\", as of %s. %s"
             .formatted(book.stamp().folder(), book.stamp().date(), verdict.bids()),

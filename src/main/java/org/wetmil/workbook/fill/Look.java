@@ -291,6 +291,17 @@ public final class Look {
         });
   }
 
+  /** The one sentence of a page that is read first. */
+  public XSSFCellStyle strongText() {
+    return style(
+        "strong text",
+        style -> {
+          style.setFont(font(true, 0, null));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
   /** A number in a list or on a page. */
   public XSSFCellStyle number(int decimals) {
     return style(

@@ -136,6 +136,25 @@ class AuditJobTest {
   }
 
   @Test
+  void datesWhoseDayAndMonthNothingTellsAreSaid() throws IOException {
+    bid("one", walls(20, 3.0, 9.0));
+
+    audit("Job,Gallons,Date\none,3,3/4/26\n");
+    assertThat(cells("Findings"))
+        .contains("day or month", "line 2")
+        .anyMatch(text -> text.startsWith("\"3/4/26\" is read as 2026-03-04, but no date"));
+
+    audit("Job,Gallons,Date\none,3,3/4/26\none,1,3/24/26\n");
+    assertThat(cells("Findings")).doesNotContain("day or month");
+
+    audit("Job,Gallons,Date\none,3,3/4/26\none,1,3/24/26\none,2,24/3/26\n");
+    assertThat(cells("Findings")).contains("day or month");
+
+    audit("Job,Gallons,Date\none,3,2026-04-03\none,1,3/3/26\n");
+    assertThat(cells("Findings")).doesNotContain("day or month");
+  }
+
+  @Test
   void listOfTheWholeJobCoversSetUpToo() throws IOException {
     bid("one", walls(20, null, null));
 
