@@ -3,9 +3,11 @@ package org.wetmil.catalogue;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -305,7 +307,15 @@ public final class Catalogue {
           Stream.concat(
               rows(which).stream().map(Row::name),
               otherWords.getOrDefault(which.title(), List.of()).stream().map(Word::key));
-      return new Lookup.Unknown<>(name, Names.nearest(name, names));
+      return new Lookup.Unknown<>(name, apart(Names.nearest(name, names)));
+    }
+
+    /** Of names that mean one row only the nearest. */
+    private List<String> apart(List<String> nearest) {
+      Set<String> seen = new HashSet<>();
+      return nearest.stream()
+          .filter(each -> seen.add(otherWord(which, each).map(Word::means).orElse(Names.key(each))))
+          .toList();
     }
   }
 }

@@ -69,8 +69,8 @@ final class BasisSheet {
     totals();
     follows();
     units();
-    constants();
     figures();
+    constants();
     fills(stamp, fills);
     for (int i = 0; i < WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
@@ -226,6 +226,7 @@ final class BasisSheet {
 
   /** What the formulas and checks hold fixed, so that nothing they rest on is out of sight. */
   private void constants() {
+    rows.gap();
     rows.row().text("Held fixed in formulas and checks", look.block());
     Pages.underline(rows.current(), WIDTHS.length, look.block());
     rows.row()
@@ -237,7 +238,6 @@ final class BasisSheet {
         .text("Kind", look.heading())
         .text("Source", look.heading());
     Stream.of(Constants.ALL, CheckLimits.ALL).flatMap(List::stream).forEach(this::constant);
-    rows.gap();
   }
 
   private void constant(Constant constant) {
