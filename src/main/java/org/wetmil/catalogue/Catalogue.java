@@ -3,9 +3,11 @@ package org.wetmil.catalogue;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -276,7 +278,8 @@ public final class Catalogue {
         return new Lookup.Unknown<>(name, word.get().meanings());
       }
       List<String> near = Names.nearest(name, names(true));
-      return new Lookup.Unknown<>(name, near.isEmpty() ? Names.nearest(name, names(false)) : near);
+      return new Lookup.Unknown<>(
+          name, apart(near.isEmpty() ? Names.nearest(name, names(false)) : near));
     }
 
     /** English names and words, or those of other languages, which only their speakers misspell. */
@@ -286,6 +289,19 @@ public final class Catalogue {
               .filter(word -> word.english() == english)
               .map(OtherWords.Word::key);
       return english ? Stream.concat(rows(which).stream().map(Row::name), words) : words;
+    }
+
+    /** Of names that mean one row only the nearest. */
+    private List<String> apart(List<String> nearest) {
+      Set<String> seen = new HashSet<>();
+      return nearest.stream()
+          .filter(
+              each ->
+                  seen.add(
+                      OtherWords.find(which.title(), each)
+                          .map(OtherWords.Word::means)
+                          .orElse(Names.key(each))))
+          .toList();
     }
   }
 }

@@ -129,7 +129,7 @@ final class MoneyChecks {
             : Say.and(missing);
     return Stream.of(
         Fault.ofJob(
-            named,
+            "",
             "",
             "There is no price for want of %s; state %s if one is wanted."
                 .formatted(named, missing.size() == 1 ? "it" : "them")));

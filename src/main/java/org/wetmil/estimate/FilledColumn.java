@@ -6,6 +6,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.formula.Place;
+import org.wetmil.measure.MeasuringRule;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 
@@ -95,7 +96,10 @@ public enum FilledColumn implements Place {
 
   private boolean isShown(Catalogue catalogue) {
     return switch (this) {
-      case GROSS, DEDUCTED, ADDED, RUNNING -> catalogue.entry(Setting.SHOW_MEASURING).isYes();
+      case GROSS, DEDUCTED, ADDED -> catalogue.entry(Setting.SHOW_MEASURING).isYes();
+      case RUNNING ->
+          catalogue.entry(Setting.SHOW_MEASURING).isYes()
+              && Openings.rule(catalogue) == MeasuringRule.IS_1200_13;
       case LABOUR_COST -> catalogue.entry(Setting.LABOUR_RATE).isStated();
       case PAINT_COST ->
           catalogue.rows(Tables.COATINGS).stream().anyMatch(row -> row.get("Price").isStated());

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.ListedOpening;
 import org.wetmil.catalogue.MeasuredBy;
@@ -72,8 +73,18 @@ public final class Openings {
 
   Openings(Catalogue catalogue, List<Work> works) {
     this.rule = rule(catalogue);
+    Map<String, List<Work>> rooms =
+        catalogue.openings().isEmpty()
+            ? Map.of()
+            : works.stream()
+                .filter(work -> work.surface() != null)
+                .collect(Collectors.groupingBy(work -> key(work.line().text(InputColumn.ROOM))));
     this.listings =
-        catalogue.openings().stream().map(listed -> listing(catalogue, works, listed)).toList();
+        catalogue.openings().stream()
+            .map(
+                listed ->
+                    listing(catalogue, rooms.getOrDefault(key(listed.room()), List.of()), listed))
+            .toList();
     List<Listing> placed = listings.stream().filter(each -> each.opening() != null).toList();
     List<Taken> taken =
         Taken.measure(
@@ -95,6 +106,9 @@ public final class Openings {
 
   /** Listings that a check reports, in the order of their sheet. */
   public static List<Faulty> faulty(FilledBid filled) {
+    if (filled.bid().catalogue().openings().isEmpty()) {
+      return List.of();
+    }
     List<Work> works = filled.lines().map(FilledLine::work).toList();
     return new Openings(filled.bid().catalogue(), works)
         .listings.stream().flatMap(listing -> listing.faults().stream()).toList();
@@ -109,8 +123,8 @@ public final class Openings {
     return byLine.getOrDefault(place(line), List.of());
   }
 
-  private static Listing listing(Catalogue catalogue, List<Work> works, ListedOpening listed) {
-    List<Work> lines = lines(catalogue, works, listed);
+  private static Listing listing(Catalogue catalogue, List<Work> room, ListedOpening listed) {
+    List<Work> lines = lines(catalogue, room, listed);
     List<Faulty> faults = new ArrayList<>();
     OpeningKind known = catalogue.openingKind(listed.kind()).orNull();
     OpeningKind kind = known == null ? catalogue.openingKind("opening").orNull() : known;
@@ -147,12 +161,10 @@ public final class Openings {
         listed.id());
   }
 
-  private static List<Work> lines(Catalogue catalogue, List<Work> works, ListedOpening listed) {
+  private static List<Work> lines(Catalogue catalogue, List<Work> room, ListedOpening listed) {
     Surface surface = catalogue.surface(listed.surface()).orNull();
     Set<String> coatings = new HashSet<>();
-    return works.stream()
-        .filter(work -> work.surface() != null)
-        .filter(work -> key(work.line().text(InputColumn.ROOM)).equals(key(listed.room())))
+    return room.stream()
         .filter(
             work ->
                 listed.surface().isBlank()

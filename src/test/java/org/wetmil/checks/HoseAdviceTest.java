@@ -59,6 +59,28 @@ class HoseAdviceTest {
   }
 
   @Test
+  void gunPressureThatTheRatingCannotGiveIsNotLoweredUnderTheCoatingsLeast() {
+    BidLine atGun = atGun(room(TIP, "517", PRESSURE, 1990, SPRAYER, "rig"));
+
+    assertThat(said("pressure-over-rating", hose(0.375, 50, 2000), atGun))
+        .endsWith("at the gun and not 1990 psi; ask for less there.");
+    assertThat(said("pressure-over-rating", hose(0.25, 60, 2000), atGun))
+        .endsWith("take a wider or shorter hose or another sprayer.");
+  }
+
+  private static BidLine atGun(BidLine line) {
+    return new BidLine(line.sheet(), line.row(), line.system(), true, line.values());
+  }
+
+  private static String said(String check, Catalogue catalogue, BidLine line) {
+    return Checks.run(bid(catalogue, line)).stream()
+        .filter(finding -> finding.check().equals(check))
+        .map(Finding::message)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
   void doneAsAdvisedTheGunHasThePressureThatTheCoatingNeeds() {
     Random random = new Random(SEED);
     int advised = 0;

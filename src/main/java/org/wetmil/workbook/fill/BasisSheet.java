@@ -71,8 +71,8 @@ final class BasisSheet {
     totals();
     follows();
     units();
-    constants();
     figures();
+    constants();
     fills(stamp, fills);
     for (int i = 0; i < WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
@@ -229,6 +229,7 @@ final class BasisSheet {
 
   /** What the formulas and checks hold fixed, so that nothing they rest on is out of sight. */
   private void constants() {
+    rows.gap();
     rows.row().text("Held fixed in formulas and checks", look.block());
     rows.underline(WIDTHS.length, look.block());
     rows.row()
@@ -240,7 +241,6 @@ final class BasisSheet {
         .text("Kind", look.heading())
         .text("Source", look.heading());
     Stream.of(Constants.ALL, CheckLimits.ALL).flatMap(List::stream).forEach(this::constant);
-    rows.gap();
   }
 
   private void constant(Constant constant) {

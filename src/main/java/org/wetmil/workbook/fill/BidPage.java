@@ -100,7 +100,7 @@ final class BidPage {
             HoursKeys::room);
     for (Group room : rooms) {
       boolean first = true;
-      for (FilledLine line : room.lines()) {
+      for (FilledLine line : room.lines().stream().filter(BidPage::hasScope).toList()) {
         if (first) {
           page.text(next, 0, place(line), look.roomText());
         }
@@ -194,12 +194,17 @@ final class BidPage {
     List<String> all = new ArrayList<>();
     filled
         .lines()
-        .filter(line -> !line.isCounted())
-        .map(line -> named(line) + (line.isFilled() ? "" : " (not measured yet)"))
+        .filter(line -> !line.isCounted() || !hasScope(line))
+        .map(line -> named(line) + (line.isFilled() && hasScope(line) ? "" : " (not measured yet)"))
         .forEach(all::add);
     all.addAll(parts(Setting.EXCLUSIONS));
     all.add("Whatever is not listed above.");
     return all;
+  }
+
+  /** Whether there is anything to paint: openings that take a whole wall are a slip. */
+  private static boolean hasScope(FilledLine line) {
+    return line.base(FilledColumn.NET_AREA) > 0;
   }
 
   private static String named(FilledLine line) {

@@ -71,6 +71,20 @@ class PriceTest {
     Price loadingsOnly = Price.of(List.of(item(Kind.MATERIAL, "1", "26.22")), terms.build());
 
     assertThat(loadingsOnly.total()).isEqualByComparingTo("27.75");
+    assertThat(Price.isBelow(loadingsOnly.total(), amount("194.24"))).isTrue();
+  }
+
+  @Test
+  void faultyUnitPriceThatIsAskedIsToldToBeBelowItsCost() {
+    Published.Row faulty =
+        analyses().filter(row -> row.text("item").equals("160302")).findFirst().orElseThrow();
+    Terms terms = terms(faulty);
+    terms.asked = faulty.text("printed");
+    Price price = Price.of(items(faulty), terms.build());
+
+    assertThat(price.direct()).isEqualByComparingTo("194.24");
+    assertThat(price.total()).isEqualByComparingTo("27.75");
+    assertThat(price.isBelowDirect()).isTrue();
   }
 
   @Test
@@ -218,17 +232,25 @@ class PriceTest {
   }
 
   private static Price analysis(Published.Row row) {
+    return Price.of(items(row), terms(row).build());
+  }
+
+  private static Terms terms(Published.Row row) {
     Terms terms = new Terms();
     terms.profitAs = MARK_UP_ON_DIRECT;
     terms.overhead = row.text("overhead");
     terms.profit = row.text("profit");
     terms.tax = row.text("tax");
     terms.taxAs = TaxAs.INSIDE;
+    return terms;
+  }
+
+  private static List<CostItem> items(Published.Row row) {
     List<CostItem> items = new ArrayList<>();
     items.addAll(items(Kind.LABOUR, row.text("labour")));
     items.addAll(items(Kind.MATERIAL, row.text("material")));
     items.addAll(items(Kind.EQUIPMENT, row.text("equipment")));
-    return Price.of(items, terms.build());
+    return items;
   }
 
   private static List<CostItem> items(Kind kind, String list) {
