@@ -77,6 +77,12 @@ final class UseChecks {
               "Even without a drop lost in the air it would take more paint.",
               Flag.Type.IMPOSSIBLE_YIELD),
           flag(
+              "job-not-named",
+              Severity.NOTE,
+              "A job is bid and named by no ledger line",
+              "It is not begun yet, or its paint is under another job.",
+              Flag.Type.JOB_NOT_NAMED),
+          flag(
               "paint-not-bought",
               Severity.NOTE,
               "A coating is bid and not in the ledgers",
@@ -223,17 +229,22 @@ final class UseChecks {
   private static final class Sums {
     private final Map<List<String>, CoatingUse> uses = new HashMap<>();
     private final Map<String, KindSums> ofCoating = new HashMap<>();
+    private final Map<String, Double> bidOfJob = new HashMap<>();
 
     private Sums(Reconciliation result) {
       result.uses().forEach(use -> uses.put(List.of(use.job(), use.coating()), use));
       result.byCoating().forEach(group -> ofCoating.put(group.name(), group.ledger()));
+      result.byJob().forEach(group -> bidOfJob.put(group.name(), group.bidGal()));
     }
   }
 
   private static Fault flag(Flag flag, ReconciledBooks books, Sums sums) {
     CoatingUse use = sums.uses.get(List.of(flag.job(), flag.coating()));
     String where = where(flag);
-    Say.Pair pair = flag.line() == null ? pair(flag, use, books, sums) : pairOfLine(flag, books);
+    Say.Pair pair =
+        flag.line() != null
+            ? pairOfLine(flag, books)
+            : use == null ? pairOfJob(flag, books, sums) : pair(flag, use, books, sums);
     String limit = pair.limit().isEmpty() ? "" : ", " + pair.limit();
     return new Fault(
         flag.line() == null ? Spot.JOB : Spot.ofLedger(flag.line().file(), flag.line().line()),
@@ -252,6 +263,11 @@ final class UseChecks {
             .filter(each -> !each.isEmpty())
             .collect(Collectors.joining(" of "));
     return of.isEmpty() ? Say.quoted(item(flag.line())) : of;
+  }
+
+  private static Say.Pair pairOfJob(Flag flag, ReconciledBooks books, Sums sums) {
+    double bidGal = sums.bidOfJob.get(flag.job());
+    return new Say.Pair("0 lines", Say.of(Quantity.VOLUME, bidGal, books.system()) + " bid");
   }
 
   private static Say.Pair pairOfLine(Flag flag, ReconciledBooks books) {

@@ -32,7 +32,11 @@ final class ReconcileCommand implements Callable<Integer> {
       description = "Ledgers as comma-, semicolon- or tab-separated text.")
   private List<Path> purchases;
 
-  @Option(names = "--items", paramLabel = "FILE", description = "Your table of Item and Coating.")
+  @Option(
+      names = "--items",
+      paramLabel = "FILE",
+      description =
+          "Your table of Item and Coating, as text or a workbook; it may have a sheet Settings.")
   private Path items;
 
   @Option(names = "--from", paramLabel = "YYYY-MM-DD", description = "First day that counts.")

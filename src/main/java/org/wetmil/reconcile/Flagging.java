@@ -40,6 +40,8 @@ final class Flagging {
   private final Set<String> suspects = new HashSet<>();
   private final Set<String> repeated = new HashSet<>();
   private final Set<String> unmatchedJobs = new HashSet<>();
+  private final Set<String> namedJobs = new HashSet<>();
+  private final Set<String> notNamed = new HashSet<>();
   private final List<Flag> flags = new ArrayList<>();
 
   Flagging(List<CoatingUse> uses, List<PlacedLine> placed, ReconcileSettings settings) {
@@ -61,6 +63,9 @@ final class Flagging {
     if (placedLine.reason() != null && placedLine.reason() != Reason.NOT_A_COATING) {
       unmatchedJobs.add(placedLine.job());
     }
+    if (placedLine.place() != Place.OUTSIDE) {
+      namedJobs.add(placedLine.job());
+    }
     if (placedLine.isUnitSuspect()) {
       suspects.add(key);
       add(Flag.Type.UNIT_MISTAKE, placedLine, List.of(Cause.UNIT_MISTAKE, Cause.TYPING_MISTAKE));
@@ -74,6 +79,12 @@ final class Flagging {
   }
 
   private void use(CoatingUse use) {
+    if (!namedJobs.contains(use.job())) {
+      if (notNamed.add(use.job())) {
+        flags.add(ofJob(use.job()));
+      }
+      return;
+    }
     double out = transfers.get(use.coating()).gallons(LineKind.TRANSFER_OUT);
     double in = transfers.get(use.coating()).gallons(LineKind.TRANSFER_IN);
     boolean moved =
@@ -182,6 +193,12 @@ final class Flagging {
   private void add(Flag.Type type, CoatingUse use, List<Cause> causes) {
     List<Cause> likeliest = causes.subList(0, Math.min(MOST_CAUSES, causes.size()));
     flags.add(new Flag(type, use.job(), use.coating(), null, null, NAN, NAN, likeliest));
+  }
+
+  /** One word for a job that the ledgers say nothing of, whatever was bid. */
+  private static Flag ofJob(String job) {
+    List<Cause> causes = List.of(Cause.NOT_DONE_YET, Cause.MISSING_PURCHASE);
+    return new Flag(Flag.Type.JOB_NOT_NAMED, job, "", null, null, NAN, NAN, causes);
   }
 
   private static String key(CoatingUse use) {

@@ -83,6 +83,7 @@ class LedgerChecksTest {
           of("paint-over-bid", TEN.replace(",10,", ",15.01,"), TEN.replace(",10,", ",11,")),
           of("paint-under-bid", TEN.replace(",10,", ",8.5,"), TEN.replace(",10,", ",9,")),
           of("yield-impossible", TEN.replace(",10,", ",6.99,"), TEN.replace(",10,", ",7.01,")),
+          of("job-not-named", TEN.replace("Loft", "Barn"), SIX),
           of("paint-not-bought", SIX, TEN + "\n" + SIX),
           of("paint-not-used", TEN + "\n" + TEN.replace("Bill", "Credit"), TEN),
           of(

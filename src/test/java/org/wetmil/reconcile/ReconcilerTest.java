@@ -345,6 +345,18 @@ class ReconcilerTest {
   }
 
   @Test
+  void aJobThatNoLineNamesIsFlaggedOnceAndNotByCoating() {
+    List<BidJob> jobs = List.of(clinic(), job("1043 Depot", use("latex", "latex", 5, null)));
+    Reconciliation result = run(jobs, "2026-03-01,1043,A,tape,1,roll,5.00,Bill");
+
+    assertThat(result.flags())
+        .extracting(Flag::type, Flag::job, Flag::coating)
+        .containsExactly(
+            tuple(Flag.Type.JOB_NOT_NAMED, "1042 Clinic refit", ""),
+            tuple(Flag.Type.NOTHING_BOUGHT, "1043 Depot", "latex"));
+  }
+
+  @Test
   void paintMovedOutThatArrivesNowhereIsFlagged() {
     List<BidJob> jobs = List.of(clinic(), job("1043 Depot", use("latex", "latex", 5, null)));
     String out = "2026-03-01,1042,T,latex,5,gal,,Transfer out";
@@ -412,7 +424,10 @@ class ReconcilerTest {
         "Pinselreiniger",
         "Aguarrás",
         "Disolvente para laca",
-        "Deck cleaner"
+        "Deck cleaner",
+        "Latex gloves box of 100",
+        "\"4\"\" brush for stain\"",
+        "Lacquer pads"
       })
   void solventsCleanersAndFillersAreNoCoatingThoughBoughtByVolume(String item) {
     PlacedLine line = clinicLine(item + ",2,gal,30.00");

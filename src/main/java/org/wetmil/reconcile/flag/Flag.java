@@ -33,6 +33,7 @@ public record Flag(
     OVER_BID("more used than bid"),
     UNDER_BID("less used than bid"),
     IMPOSSIBLE_YIELD("more film than the paint used can hold"),
+    JOB_NOT_NAMED("bid, and named by no ledger line"),
     NOTHING_BOUGHT("bid, and nothing in the ledgers"),
     NOTHING_USED("as much went out as came in"),
     PRICE_OFF("price paid differs from the price bid"),

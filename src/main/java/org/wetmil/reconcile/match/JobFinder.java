@@ -8,11 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.wetmil.catalogue.Names;
 
 /**
  * Finds a job by its number or name. A job may be written as number and name in one, and a ledger
- * may write a customer before the job with a colon between.
+ * may write a customer before the job and a kind of cost after it, with colons between.
  */
 public final class JobFinder {
   private static final Pattern NUMBER_AND_NAME =
@@ -62,13 +63,24 @@ public final class JobFinder {
   }
 
   private Optional<String> look(String text) {
-    String last = text.substring(text.lastIndexOf(':') + 1);
-    Optional<String> found = only(text).or(() -> only(last)).or(() -> only(bare(last)));
-    if (found.isPresent()) {
-      return found;
+    Optional<String> whole = only(text);
+    if (whole.isPresent()) {
+      return whole;
     }
-    Matcher both = NUMBER_AND_NAME.matcher(bare(last));
-    return both.matches() ? only(both.group(1)).or(() -> only(both.group(2))) : Optional.empty();
+    // a customer may stand before the job, and a kind of cost after it
+    List<String> parts = List.of(text.split(":"));
+    return IntStream.rangeClosed(1, parts.size())
+        .mapToObj(i -> part(parts.get(parts.size() - i)))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private Optional<String> part(String text) {
+    Optional<String> found = only(text).or(() -> only(bare(text)));
+    Matcher both = NUMBER_AND_NAME.matcher(bare(text));
+    return found.isPresent() || !both.matches()
+        ? found
+        : only(both.group(1)).or(() -> only(both.group(2)));
   }
 
   /** Without a remark in brackets. */

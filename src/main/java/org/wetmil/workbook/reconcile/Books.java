@@ -79,7 +79,7 @@ record Books(Reconciliation result, UnitSystem system, boolean live) {
 
   /** The coating that a line counts for on the sheets; empty for a line that counts nowhere. */
   static String coating(PlacedLine line) {
-    return line.isMatched() ? Keys.plain(line.coating()) : "";
+    return line.isMatched() ? Keys.coating(line.coating()) : "";
   }
 
   /** The sum of a column over ledger lines: pairs of a column and its criterion, quoted. */

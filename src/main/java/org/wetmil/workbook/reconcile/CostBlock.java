@@ -98,7 +98,7 @@ final class CostBlock {
             + books.inCurrency();
     String keys =
         use.ledger().pricePerGal() == null
-            ? Books.is(LedgerField.COATING, Keys.plain(use.coating()))
+            ? Books.is(LedgerField.COATING, Keys.coating(use.coating()))
             : ReconcilePage.keys(use);
     return Books.sum(LedgerField.AMOUNT, keys, both)
         + "/"

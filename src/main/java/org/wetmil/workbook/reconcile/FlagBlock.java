@@ -35,7 +35,7 @@ final class FlagBlock {
     for (Flag flag : flags) {
       rows.row()
           .text(Keys.job(flag.job()), look.text(true))
-          .text(Keys.plain(flag.coating()), look.text(true));
+          .text(Keys.coating(flag.coating()), look.text(true));
       List<String> texts =
           List.of(sentence(flag.type().title()) + at(flag), flag.couldMean(), flag.lookFirst());
       spread(texts, look.text(true));

@@ -31,7 +31,7 @@ final class GroupSheet {
     }
 
     private String key(GroupUse group) {
-      return this == JOB ? Keys.job(group.name()) : Keys.plain(group.name());
+      return this == JOB ? Keys.job(group.name()) : Keys.coating(group.name());
     }
   }
 

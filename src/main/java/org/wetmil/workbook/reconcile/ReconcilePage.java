@@ -134,12 +134,12 @@ final class ReconcilePage {
   static String keys(CoatingUse use) {
     return Books.is(LedgerField.JOB, Keys.job(use.job()))
         + ","
-        + Books.is(LedgerField.COATING, Keys.plain(use.coating()));
+        + Books.is(LedgerField.COATING, Keys.coating(use.coating()));
   }
 
   static void names(Rows rows, CoatingUse use, Look look) {
     rows.text(Keys.job(use.job()), look.text(false))
-        .text(Keys.plain(use.coating()), look.text(false));
+        .text(Keys.coating(use.coating()), look.text(false));
   }
 
   private void widths() {

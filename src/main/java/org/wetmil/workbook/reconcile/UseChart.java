@@ -102,7 +102,7 @@ final class UseChart {
     // values are given, since the library would compute every formula behind the cells to find them
     XDDFDataSource<String> names =
         XDDFDataSourcesFactory.fromArray(
-            groups.stream().map(GroupUse::name).map(Keys::plain).toArray(String[]::new),
+            groups.stream().map(GroupUse::name).map(Keys::coating).toArray(String[]::new),
             range(sheet, 0, groups.size()));
     XDDFNumericalDataSource<Double> values =
         XDDFDataSourcesFactory.fromArray(

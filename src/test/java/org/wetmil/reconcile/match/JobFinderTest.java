@@ -20,7 +20,8 @@ class JobFinderTest {
         "1042: Clinic Refit",
         "1042 clinic (phase 2)",
         "Northside Holding:1042 Clinic refit",
-        "Northside Holding:Clinic refit"
+        "Northside Holding:Clinic refit",
+        "Northside Holding:1042 Clinic refit:Paint"
       })
   void aJobIsFoundByNumberNameOrBoth(String text) {
     assertThat(JOBS.find(text)).contains("1042 Clinic refit");
