@@ -1,11 +1,10 @@
 package org.wetmil.workbook.fill;
 
-import java.util.Map;
 import java.util.function.Function;
-import org.apache.poi.ss.util.CellReference;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.formula.Place;
+import org.wetmil.workbook.stream.CellAddress;
 
 /** What the formulas of one row write for each place: cells of their own row, and Basis. */
 final class CellNames implements Function<Place, String> {
@@ -28,8 +27,12 @@ final class CellNames implements Function<Place, String> {
       return block.letters(column) + row;
     }
     if (place instanceof InputColumn column) {
-      Map<InputColumn, Integer> columns = block.table().columns();
-      return CellReference.convertNumToColString(columns.get(column)) + row;
+      CellAddress own = new CellAddress(row - 1, block.table().columns().get(column));
+      CellAddress there = block.table().cells(row - 1, column).stream().findFirst().orElse(own);
+      // of merged cells the first, wherever the row goes
+      return there.row() == own.row()
+          ? there.toString()
+          : "$" + CellAddress.letters(there.column()) + "$" + (there.row() + 1);
     }
     String reference = basis.reference(place);
     if (reference == null) {

@@ -12,6 +12,7 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.job.JobFigure;
 import org.wetmil.estimate.job.JobHours;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.stream.CellAddress;
 
 /**
  * The list of hours, area and paint, one line a row, in the job's units, and then the rows that
@@ -80,13 +81,14 @@ final class HoursSheet {
   }
 
   private void label(SheetPlan plan, SheetPlan.Block block, FilledLine line, InputColumn label) {
-    Integer column = block.table().columns().get(label);
-    if (column == null) {
-      rows.text("", look.text(false));
+    List<CellAddress> cells = block.table().cells(line.line().row() - 1, label);
+    String text = Label.text(line.line().get(label));
+    if (cells.isEmpty()) {
+      rows.text(text, look.text(false));
       return;
     }
-    String cell = cell(plan, line.line().row(), column);
-    rows.formula(Label.formula(cell), Label.text(line.line().get(label)), look.text(false));
+    List<String> places = cells.stream().map(at -> cell(plan, at.row() + 1, at.column())).toList();
+    rows.formula(Label.formula(places), text, look.text(false));
   }
 
   private void figure(SheetPlan plan, SheetPlan.Block block, FilledLine line, HoursColumn column) {

@@ -72,7 +72,7 @@ public final class Marks {
                 + "!$A$1:$"
                 + CellReference.convertNumToColString(columns - 1)
                 + "$"
-                + (sheet.getLastRowNum() + 1));
+                + Math.max(1, sheet.getLastRowNum() + 1));
       }
     }
   }
