@@ -68,6 +68,12 @@ final class ReaderChecks {
               "What stands in them is in no figure.",
               "Move them up to the lines of the table, if they are part of the bid."),
           remark(
+              "section-titles",
+              Severity.NOTE,
+              "Titles above the lines are read as rooms or floors",
+              "No line names its own, and a title may be something else.",
+              "Fill in a column Room or Floor if the titles are something else."),
+          remark(
               "rows-hidden",
               Severity.NOTE,
               "Hidden rows are counted",

@@ -48,13 +48,16 @@ final class StartCommand implements Callable<Integer> {
             .collect(Collectors.joining(", "));
     print.printf(
         Locale.ROOT,
-        "%s: from %s: %d room(s), %d line(s), %d door(s) and window(s); %s%n",
+        "%s: from %s: %d room(s), %d line(s), %d door(s) and window(s); %s%s%n",
         file,
         made.source(),
         made.rooms(),
         made.lines(),
         made.openings(),
-        missing.isEmpty() ? "nothing to fill in" : "to fill in (see Notes): " + missing);
+        missing.isEmpty() ? "nothing to fill in" : "to fill in (see Notes): " + missing,
+        made.leftOut() == 0
+            ? ""
+            : "; " + made.leftOut() + " line(s) left out by Include until you decide");
     print.flush();
     return ExitCode.DONE;
   }

@@ -143,6 +143,7 @@ final class JobCases {
             "unit-from-text",
             "table-left-out",
             "row-left-out",
+            "section-titles",
             "rows-hidden",
             "sheet-left-out",
             "columns-moved",

@@ -32,7 +32,8 @@ class StartCommandTest {
     assertThat(printed.toString())
         .contains("a table of rooms, sheet Rooms: 1 room(s), 3 line(s)")
         .contains("Length on 1")
-        .contains("Coating on 3");
+        .contains("Coating on 2")
+        .contains("1 line(s) left out by Include until you decide");
   }
 
   @Test

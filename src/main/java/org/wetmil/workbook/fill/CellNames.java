@@ -1,27 +1,30 @@
 package org.wetmil.workbook.fill;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.apache.poi.ss.util.CellReference;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.formula.Place;
+import org.wetmil.workbook.read.TableLayout;
+import org.wetmil.workbook.stream.CellAddress;
 
 /** What the formulas of one row write for each place: cells of their own row, and Basis. */
 final class CellNames implements Function<Place, String> {
   private final BasisBook basis;
+  private final TableLayout table;
   private final Map<FilledColumn, String> filled = new EnumMap<>(FilledColumn.class);
   private final Map<InputColumn, String> inputs = new EnumMap<>(InputColumn.class);
   private int row;
 
   CellNames(SheetPlan.Block block, BasisBook basis) {
     this.basis = basis;
+    this.table = block.table();
     block.columns().forEach(column -> filled.put(column, block.letters(column)));
-    block
-        .table()
+    table
         .columns()
-        .forEach((column, at) -> inputs.put(column, CellReference.convertNumToColString(at)));
+        .forEach((column, at) -> inputs.put(column, CellAddress.letters(at)));
   }
 
   /**
@@ -40,12 +43,20 @@ final class CellNames implements Function<Place, String> {
       return filled.get(column) + row;
     }
     if (place instanceof InputColumn column) {
-      return inputs.get(column) + row;
+      List<CellAddress> there = table.elsewhere().getOrDefault(row - 1, Map.of()).get(column);
+      return there == null ? inputs.get(column) + row : first(there.get(0));
     }
     String reference = basis.reference(place);
     if (reference == null) {
       throw new IllegalStateException("Basis does not show " + place);
     }
     return reference;
+  }
+
+  /** Of merged cells the first, wherever the row goes. */
+  private String first(CellAddress there) {
+    return there.row() == row - 1
+        ? there.toString()
+        : "$" + CellAddress.letters(there.column()) + "$" + (there.row() + 1);
   }
 }

@@ -61,6 +61,9 @@ final class CrewSheet {
       }
       page(pages.get(i));
     }
+    if (pages.isEmpty()) {
+      rows.row().text(wording.get("crew.nothing"), look.strong());
+    }
     if (pages.size() > MOST_PAGES) {
       rows.row().text(wording.get("crew.more", pages.size() - MOST_PAGES), look.strong());
     }

@@ -19,7 +19,7 @@ import org.wetmil.estimate.InputColumn;
  * Marks input cells that a warning or a stop is about, without touching them: one conditional
  * format for each column, which reads the Findings cell of its own row and so follows a sort.
  */
-final class Highlights {
+public final class Highlights {
   private static final String OURS = "ISNUMBER(FIND(CHAR(10)&";
 
   private Highlights() {}
@@ -35,15 +35,20 @@ final class Highlights {
       XSSFConditionalFormattingRule rule =
           formats.createConditionalFormattingRule(
               rule(block.letters(FilledColumn.FINDINGS), first + 1, column.getKey().heading()));
-      XSSFPatternFormatting fill = rule.createPatternFormatting();
-      fill.setFillPattern(FillPatternType.THIN_BACKWARD_DIAG.getCode());
-      fill.setFillBackgroundColor(
-          new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0}));
-      fill.setFillForegroundColor(new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A}));
+      hatch(rule);
       CellRangeAddress cells =
           new CellRangeAddress(first, last, column.getValue(), column.getValue());
       formats.addConditionalFormatting(List.of(cells).toArray(CellRangeAddress[]::new), rule);
     }
+  }
+
+  /** The look of a cell that wants attention. */
+  public static void hatch(XSSFConditionalFormattingRule rule) {
+    XSSFPatternFormatting fill = rule.createPatternFormatting();
+    fill.setFillPattern(FillPatternType.THIN_BACKWARD_DIAG.getCode());
+    fill.setFillBackgroundColor(
+        new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0}));
+    fill.setFillForegroundColor(new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A}));
   }
 
   /** Whether the Findings cell has a line that begins with a column's name. */

@@ -112,13 +112,14 @@ final class HoursSheet {
 
   private void label(
       Rows rows, SheetPlan plan, SheetPlan.Block block, FilledLine line, InputColumn label) {
-    Integer column = block.table().columns().get(label);
-    if (column == null) {
-      rows.text("", text);
+    List<CellAddress> cells = block.table().cells(line.line().row() - 1, label);
+    String said = Label.text(line.line().get(label));
+    if (cells.isEmpty()) {
+      rows.text(said, text);
       return;
     }
-    String cell = cell(plan, line.line().row(), column);
-    rows.formula(Label.formula(cell), Label.text(line.line().get(label)), text);
+    List<String> places = cells.stream().map(at -> cell(plan, at.row() + 1, at.column())).toList();
+    rows.formula(Label.formula(places), said, text);
   }
 
   private void figure(

@@ -2,6 +2,7 @@ package org.wetmil.workbook.fill;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.wetmil.estimate.InputValue;
 
@@ -15,9 +16,9 @@ final class Label {
 
   private Label() {}
 
-  /** The formula that takes over a cell: no control characters, single spaces. */
-  static String formula(String cell) {
-    return "TRIM(CLEAN(" + cell + "))";
+  /** The formula that takes over cells in order: no control characters, single spaces. */
+  static String formula(List<String> cells) {
+    return "TRIM(CLEAN(" + String.join("&\" \"&", cells) + "))";
   }
 
   /** What that formula gives for a cell, whether it holds a text or a number. */

@@ -232,10 +232,13 @@ final class SummarySheet {
           look.number(1));
     }
     page.text(at, LABEL, "Paint of the job", look.strong());
+    // where Include leaves every line out, there is no row to add up
     page.formula(
         at,
         VALUE,
-        "SUM(" + Canvas.range(first, Math.max(first, at - 1), VALUE) + ")",
+        at == first
+            ? sums.all(HoursColumn.PAINT)
+            : "SUM(" + Canvas.range(first, at - 1, VALUE) + ")",
         Quantity.VOLUME.shown(job.paintGal(), system),
         look.strongNumber(1));
     paintTotalRow = at;

@@ -19,6 +19,7 @@ import org.wetmil.workbook.read.table.BidTable;
 import org.wetmil.workbook.read.table.FreeColumns;
 import org.wetmil.workbook.read.table.LineReader;
 import org.wetmil.workbook.read.table.RowKind;
+import org.wetmil.workbook.read.table.SectionTitles;
 import org.wetmil.workbook.read.table.SheetUnits;
 import org.wetmil.workbook.read.table.TableRows;
 import org.wetmil.workbook.stream.CellAddress;
@@ -46,10 +47,10 @@ final class BidSheetReader {
     SheetUnits units = SheetUnits.of(grid, tables, settings, remarks);
     int shown = FilledColumn.shown(catalogue).size();
     for (BidTable table : tables) {
-      List<Integer> lineRows = readTable(table, units, ourColumns);
-      int last = lastRow(table, lineRows);
+      LineReader read = readTable(table, units, ourColumns);
+      int last = lastRow(table, read.rows());
       int free = FreeColumns.first(grid, table, tables, last, shown, ourColumns, remarks);
-      layouts.add(layout(table, last, lineRows, free));
+      layouts.add(layout(table, last, read, free));
     }
     remarkHidden();
     BidSheet sheet = new BidSheet(grid.sheet(), units.system(), units.stated(), columnUnits, lines);
@@ -65,16 +66,18 @@ final class BidSheetReader {
     return lineRows.isEmpty() ? table.firstRow() : lineRows.get(lineRows.size() - 1);
   }
 
-  private List<Integer> readTable(BidTable table, SheetUnits units, Set<Integer> ourColumns) {
+  private LineReader readTable(BidTable table, SheetUnits units, Set<Integer> ourColumns) {
     Map<Integer, RowKind> kinds = new TableRows(grid, table, catalogue).sorted();
     TableRows.count(kinds).forEach((kind, count) -> rows.merge(kind, count, Integer::sum));
     List<Integer> lineRows = rowsOf(kinds, RowKind.LINE);
     remarkBelow(rowsOf(kinds, RowKind.BELOW), table);
     new UnreadColumns(grid, table, lineRows, ourColumns).remark().ifPresent(remarks::add);
-    LineReader reader = new LineReader(grid, table, units, catalogue, lineRows);
+    SectionTitles titles = new SectionTitles(grid, table, catalogue, kinds);
+    remarks.addAll(titles.remarks());
+    LineReader reader = new LineReader(grid, table, units, catalogue, lineRows, titles.byLine());
     lineRows.forEach(row -> lines.add(reader.read(row)));
     reader.columnUnits().forEach(columnUnits::putIfAbsent);
-    return lineRows;
+    return reader;
   }
 
   private static List<Integer> rowsOf(Map<Integer, RowKind> kinds, RowKind kind) {
@@ -84,7 +87,7 @@ final class BidSheetReader {
         .toList();
   }
 
-  private static TableLayout layout(BidTable table, int lastRow, List<Integer> lines, int free) {
+  private static TableLayout layout(BidTable table, int lastRow, LineReader read, int free) {
     Map<InputColumn, Integer> columns = new EnumMap<>(InputColumn.class);
     table.columns().forEach((column, heading) -> columns.put(column, heading.column()));
     return new TableLayout(
@@ -94,9 +97,10 @@ final class BidSheetReader {
         columns,
         table.firstColumn(),
         table.lastColumn(),
-        lines,
+        read.rows(),
         free,
-        table.excelTable());
+        table.excelTable(),
+        read.elsewhere());
   }
 
   private void remarkBelow(List<Integer> below, BidTable table) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.stream.CellAddress;
 
 /**
  * Where one table of a bid stands. Rows and columns count from 0.
@@ -20,6 +21,8 @@ import org.wetmil.estimate.InputColumn;
  * @param firstFreeColumn first column to the right of the table where, and to the right of which,
  *     nobody has written anything in its rows
  * @param excelTable name of the Excel table that it is, if it is one
+ * @param elsewhere by row, inputs in words that do not stand in the row's own cell alone: the cells
+ *     that make them up, in order; none where no formula can follow what is shown
  */
 public record TableLayout(
     int headingRow,
@@ -30,9 +33,22 @@ public record TableLayout(
     int lastColumn,
     List<Integer> lineRows,
     int firstFreeColumn,
-    Optional<String> excelTable) {
+    Optional<String> excelTable,
+    Map<Integer, Map<InputColumn, List<CellAddress>>> elsewhere) {
   public TableLayout {
+    elsewhere = Map.copyOf(elsewhere);
     columns = Collections.unmodifiableMap(new EnumMap<>(columns));
     lineRows = List.copyOf(lineRows);
+  }
+
+  /** The cells that an input in words of a row stands in, in order. */
+  public List<CellAddress> cells(int row, InputColumn column) {
+    List<CellAddress> there = elsewhere.getOrDefault(row, Map.of()).get(column);
+    if (there != null) {
+      return there;
+    }
+    return columns.containsKey(column)
+        ? List.of(new CellAddress(row, columns.get(column)))
+        : List.of();
   }
 }

@@ -12,9 +12,6 @@ import org.wetmil.workbook.start.rooms.RoomOpening;
 
 /** The bid lines that a room list begins: walls, ceiling, floor, doors and windows of each room. */
 final class BidLines {
-  /** Written under Include: filled in, but left out of the totals until the estimator decides. */
-  private static final String LEFT_OUT = "no";
-
   private final RoomList list;
   private final List<DraftLine> lines = new ArrayList<>();
 
@@ -40,7 +37,12 @@ final class BidLines {
       if (here) {
         alike
             .computeIfAbsent(
-                List.of(opening.kind(), opening.type(), opening.widthFt(), opening.heightFt()),
+                List.of(
+                    opening.kind(),
+                    opening.type(),
+                    opening.colour(),
+                    opening.widthFt(),
+                    opening.heightFt()),
                 any -> new ArrayList<>())
             .add(opening);
       }
@@ -97,6 +99,7 @@ final class BidLines {
       line.note("Size not stated: the usual one is taken");
     }
     line.note(first.type());
+    line.put(InputColumn.COLOUR, first.colour());
     finish(line, first.finish(), first.kind() == RoomOpening.Kind.WINDOW);
   }
 
@@ -115,13 +118,17 @@ final class BidLines {
   private static void finish(DraftLine line, String finish, boolean seldom) {
     String coating = finish.isEmpty() ? "" : FinishWords.coating(finish);
     line.put(InputColumn.COATING, coating);
-    line.require(InputColumn.COATING);
+    boolean leftOut = coating.isEmpty() && (seldom || FinishWords.isNoPaint(finish));
+    if (!leftOut) {
+      line.require(InputColumn.COATING);
+      line.put(InputColumn.SHEEN, FinishWords.sheen(finish));
+    }
     if (!finish.isEmpty()) {
       line.note("Finish on the list: " + finish);
     }
-    if (seldom && coating.isEmpty()) {
-      line.put(InputColumn.INCLUDE, LEFT_OUT);
-      line.note("Left out until Include is blank or yes");
+    if (leftOut) {
+      line.leaveOut();
+      line.note("Left out; to have it painted, name a coating and empty Include");
     }
   }
 }

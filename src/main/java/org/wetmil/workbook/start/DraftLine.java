@@ -10,6 +10,9 @@ import org.wetmil.estimate.InputColumn;
 
 /** A bid line being drafted: what is known of it, what is missing, and why it stands as it does. */
 final class DraftLine {
+  /** Begins the notes of a line that lacks something; what marks its cells looks for it. */
+  static final String TO_FILL_IN = "To fill in: ";
+
   private final Map<InputColumn, Double> numbers = new EnumMap<>(InputColumn.class);
   private final Map<InputColumn, String> words = new EnumMap<>(InputColumn.class);
   private final Set<InputColumn> needed = new LinkedHashSet<>();
@@ -33,6 +36,15 @@ final class DraftLine {
       words.put(column, word);
     }
     return this;
+  }
+
+  /** Keeps the line out of the totals until somebody decides. */
+  void leaveOut() {
+    put(InputColumn.INCLUDE, "no");
+  }
+
+  boolean isLeftOut() {
+    return words.containsKey(InputColumn.INCLUDE);
   }
 
   void count(int count) {
@@ -60,8 +72,7 @@ final class DraftLine {
     List<String> said = new ArrayList<>();
     List<InputColumn> missing = missing();
     if (!missing.isEmpty()) {
-      said.add(
-          "To fill in: " + String.join(", ", missing.stream().map(InputColumn::heading).toList()));
+      said.add(TO_FILL_IN + String.join(", ", missing.stream().map(InputColumn::heading).toList()));
     }
     said.addAll(notes);
     if (!said.isEmpty()) {

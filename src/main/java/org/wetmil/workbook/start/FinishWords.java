@@ -3,7 +3,9 @@ package org.wetmil.workbook.start;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
@@ -16,10 +18,27 @@ final class FinishWords {
   /** A finish that is one of these is no coating whatever else it says: vinyl wall covering. */
   private static final Pattern NO_PAINT =
       Pattern.compile(
-          "(?iu)\\b(?:tiles?|tiled|paper|wallpaper|carpet|linoleum|vinyl|terrazzo|stone|marble"
+          "(?iu)\\b(?:tiles?|tiled|fliesen?|azulejos?|paper|wallpaper|tapete|carpet|teppich|parquet|parkett|linoleum|vinyl|terrazzo|stone|marble"
               + "|granite|rubber|laminate|glass|unpainted)\\b");
 
+  /** How far a finish shines, as the trade says it; the longer words first. */
+  private static final Pattern SHEEN =
+      Pattern.compile(
+          "(?iu)\\b(high[ -]gloss|semi[ -]?gloss|eggshell|satin|matte?|flat|gloss|seidenmatt"
+              + "|seidengl(?:ä|ae)nzend|gl(?:ä|ae)nzend|mate|satinado|brillante)\\b");
+
   private FinishWords() {}
+
+  /** Whether the finish is one that is not painted, such as tiles. */
+  static boolean isNoPaint(String finish) {
+    return NO_PAINT.matcher(finish).find() && coating(finish).isEmpty();
+  }
+
+  /** The sheen that a finish names; empty when it names none. */
+  static String sheen(String finish) {
+    Matcher found = SHEEN.matcher(finish);
+    return found.find() ? found.group(1).toLowerCase(Locale.ROOT) : "";
+  }
 
   /** The name of the one coating that is meant; empty when there is none, or more than one. */
   static String coating(String finish) {

@@ -19,6 +19,7 @@ public final class Start {
    * What was made.
    *
    * @param source the kind of list, and where it stands
+   * @param leftOut of the lines, those that Include leaves out until somebody decides
    * @param missing how many lines lack each column that they need, by its heading
    * @param remarks sentences about the list as a whole
    */
@@ -27,6 +28,7 @@ public final class Start {
       int rooms,
       int lines,
       int openings,
+      int leftOut,
       Map<String, Integer> missing,
       List<String> remarks) {}
 
@@ -51,6 +53,7 @@ public final class Start {
         rooms.rooms().size(),
         lines.size(),
         rooms.openings().size(),
+        (int) lines.stream().filter(DraftLine::isLeftOut).count(),
         named,
         remarks(rooms));
   }

@@ -9,15 +9,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.catalogue.Tables;
+import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
+import org.wetmil.workbook.fill.Highlights;
 import org.wetmil.workbook.start.rooms.RoomList;
+import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.template.TemplateWriter;
 
 /** Writes a bid workbook with the lines that a room list begins. */
@@ -39,6 +45,7 @@ final class StartWriter {
       TemplateWriter.shape(workbook, list.system(), lines.size());
       StartWriter writer = new StartWriter(workbook, list.system());
       writer.lines(lines);
+      writer.marks(lines);
       writer.openings(OpeningRows.of(list).rows());
       NewWorkbook.write(workbook, inputs, output, overwrite);
     } catch (IOException e) {
@@ -60,6 +67,34 @@ final class StartWriter {
           .get(i)
           .words()
           .forEach((column, word) -> row.getCell(column.ordinal()).setCellValue(word));
+    }
+  }
+
+  /**
+   * Hatches the cells that are still to be filled in, as long as they are blank. The notes of the
+   * row say which, so that the marks follow a sort.
+   */
+  private void marks(List<DraftLine> lines) {
+    XSSFSheet sheet = workbook.getSheet(TemplateWriter.BID);
+    XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+    String notes = "$" + CellAddress.letters(InputColumn.NOTES.ordinal()) + "2";
+    for (InputColumn column : InputColumn.values()) {
+      if (lines.stream().anyMatch(line -> line.missing().contains(column))) {
+        String cell = CellAddress.letters(column.ordinal()) + "2";
+        XSSFConditionalFormattingRule rule =
+            formats.createConditionalFormattingRule(
+                "AND(LEN(TRIM(%1$s))=0,LEFT(%2$s,%3$d)=\"%4$s\",ISNUMBER(FIND(\"%5$s\",LEFT(%2$s,FIND(\".\",%2$s&\".\")))))"
+                    .formatted(
+                        cell,
+                        notes,
+                        DraftLine.TO_FILL_IN.length(),
+                        DraftLine.TO_FILL_IN,
+                        column.heading()));
+        Highlights.hatch(rule);
+        CellRangeAddress cells =
+            new CellRangeAddress(1, lines.size(), column.ordinal(), column.ordinal());
+        formats.addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
+      }
     }
   }
 

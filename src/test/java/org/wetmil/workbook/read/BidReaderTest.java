@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
+import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.estimate.InputValue.State;
 import org.wetmil.quantity.Unit;
@@ -299,7 +300,12 @@ class BidReaderTest {
         .containsEntry(RowKind.REPEATED_HEADING, 1)
         .containsEntry(RowKind.BELOW, 2)
         .containsEntry(RowKind.BLANK, 3);
-    assertThat(read.bid().remarks()).extracting("check").containsExactly("row-left-out");
+    assertThat(lines(read))
+        .extracting(line -> line.text(InputColumn.FLOOR))
+        .containsExactly("First floor", "First floor", "Second floor", "Second floor");
+    assertThat(read.bid().remarks())
+        .extracting("check")
+        .containsExactly("row-left-out", "section-titles");
     assertThat(read.layouts().get(0).tables()).hasSize(1);
     assertThat(read.layouts().get(0).tables().get(0).lastRow()).isEqualTo(10);
   }

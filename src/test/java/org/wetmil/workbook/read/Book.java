@@ -17,10 +17,10 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Makes small workbooks for tests, a row at a time. */
 public final class Book {
   /** A formula; without a value it has no stored result. */
-  record Formula(String text, Object value) {}
+  public record Formula(String text, Object value) {}
 
   /** A number shown in a format. */
-  record Shown(double number, String format) {}
+  public record Shown(double number, String format) {}
 
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private Sheet sheet;
@@ -45,18 +45,18 @@ public final class Book {
   }
 
   /** Leaves rows out. */
-  Book skip(int rows) {
+  public Book skip(int rows) {
     next += rows;
     return this;
   }
 
-  Book merge(String range) {
+  public Book merge(String range) {
     sheet.addMergedRegion(CellRangeAddress.valueOf(range));
     return this;
   }
 
   /** Does something that only one test needs. */
-  Book with(Consumer<XSSFWorkbook> change) {
+  public Book with(Consumer<XSSFWorkbook> change) {
     change.accept(workbook);
     return this;
   }

@@ -28,7 +28,20 @@ final class Cobie {
   }
 
   Cobie type(String name, String category, String description, Object width, Object height) {
-    types.add(new Object[] {name, category, description, "n/a", width, height, "n/a"});
+    return type(name, category, description, width, height, "Color");
+  }
+
+  /**
+   * @param colour programs that know none write the heading
+   */
+  Cobie type(
+      String name,
+      String category,
+      String description,
+      Object width,
+      Object height,
+      String colour) {
+    types.add(new Object[] {name, category, description, "n/a", width, height, colour, "n/a"});
     return this;
   }
 
@@ -72,6 +85,7 @@ final class Cobie {
         "NominalLength",
         "NominalWidth",
         "NominalHeight",
+        "Color",
         "Finish");
     rows(book, "Component", components, "Name", "TypeName", "Space");
     rows(book, "Attribute", attributes, "Name", "SheetName", "RowName", "Value", "Unit");

@@ -116,4 +116,21 @@ class CobieOpeningsTest {
         .attribute("Perimeter", "A101", 18, "meter")
         .attribute("Wall finish", "A101", "latex", "n/a");
   }
+
+  @Test
+  void colourOfADoorIsTakenOverAndTheHeadingInItsPlaceIsNone() {
+    Started bid =
+        Started.of(
+            new Cobie("millimeters", "square meters")
+                .space("A101", "Foyer", "Ground", 2700, 20)
+                .space("A102", "Den", "Ground", 2700, 20)
+                .type("Door A", "Doors", "Flush", 900, 2100, "RAL 9010")
+                .type("Door B", "Doors", "Flush", 900, 2100, "Color")
+                .component("Door 1", "Door A", "A101")
+                .component("Door 2", "Door B", "A102")
+                .write(folder));
+
+    assertThat(bid.cell("A101 Foyer", "doors", InputColumn.COLOUR)).isEqualTo("RAL 9010");
+    assertThat(bid.cell("A102 Den", "doors", InputColumn.COLOUR)).isEmpty();
+  }
 }

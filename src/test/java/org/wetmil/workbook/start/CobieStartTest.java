@@ -3,11 +3,20 @@ package org.wetmil.workbook.start;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Function;
+import org.apache.poi.ss.formula.ConditionalFormattingEvaluator;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.stream.CellAddress;
 
 class CobieStartTest {
   @TempDir Path folder;
@@ -109,7 +118,7 @@ class CobieStartTest {
     assertThat(bid.made().missing())
         .containsEntry("Height", 1)
         .containsEntry("Area", 2)
-        .containsEntry("Coating", 3);
+        .containsEntry("Coating", 2);
   }
 
   @Test
@@ -150,6 +159,60 @@ class CobieStartTest {
     assertThat(bid.cell("A101 Foyer", "walls", InputColumn.COATING)).isEqualTo("lacquer");
     assertThat(bid.cell("A101 Foyer", "ceiling", InputColumn.COATING)).isEmpty();
     assertThat(bid.cell("A101 Foyer", "ceiling", InputColumn.NOTES)).contains("ceramic tile");
+  }
+
+  @Test
+  void finishThatIsNoPaintLeavesItsLineOut() {
+    Started bid =
+        Started.of(
+            new Cobie("meters", "square meters")
+                .space("A101", "Foyer", "Ground", 2.7, 20)
+                .attribute("Wall Finish", "A101", "Ceramic tile", "n/a")
+                .attribute("Ceiling Finish", "A101", "Acrylic latex paint, eggshell", "n/a")
+                .attribute("Perimeter", "A101", 18, "n/a")
+                .write(folder));
+
+    assertThat(bid.cell("A101 Foyer", "walls", InputColumn.INCLUDE)).isEqualTo("no");
+    assertThat(bid.cell("A101 Foyer", "walls", InputColumn.NOTES))
+        .contains("Finish on the list: Ceramic tile. Left out; to have it painted")
+        .doesNotContain("To fill in");
+    assertThat(bid.cell("A101 Foyer", "ceiling", InputColumn.COATING)).isEqualTo("latex");
+    assertThat(bid.cell("A101 Foyer", "ceiling", InputColumn.SHEEN)).isEqualTo("eggshell");
+    assertThat(bid.made().missing()).doesNotContainKey("Coating");
+    assertThat(bid.stops("A101 Foyer", "walls")).as("what is left out waits").isEmpty();
+  }
+
+  @Test
+  void cellsToFillInAreHatchedAsLongAsTheyAreBlank() throws IOException {
+    Started bid =
+        Started.of(
+            new Cobie("meters", "square meters")
+                .space("A101", "Foyer", "Ground", 0, 20)
+                .write(folder));
+
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(bid.file()))) {
+      XSSFSheet sheet = book.getSheet("Bid");
+      ConditionalFormattingEvaluator marks =
+          new ConditionalFormattingEvaluator(
+              book, book.getCreationHelper().createFormulaEvaluator());
+      Function<String, Boolean> hatched =
+          address -> !marks.getConditionalFormattingForCell(at(sheet, address)).isEmpty();
+      String coating = CellAddress.letters(InputColumn.COATING.ordinal());
+      String height = CellAddress.letters(InputColumn.HEIGHT.ordinal());
+
+      assertThat(hatched.apply(coating + 2)).as("coating of the walls").isTrue();
+      assertThat(hatched.apply(height + 2)).as("height of the walls").isTrue();
+      assertThat(hatched.apply(height + 3)).as("height of the ceiling").isFalse();
+      assertThat(hatched.apply(coating + 4)).as("coating of the floor, left out").isFalse();
+      at(sheet, coating + 2).setCellValue("latex");
+      marks.clearAllCachedValues();
+      assertThat(hatched.apply(coating + 2)).as("once it is filled in").isFalse();
+    }
+  }
+
+  private static Cell at(XSSFSheet sheet, String address) {
+    CellReference at = new CellReference(address);
+    return sheet.getRow(at.getRow()).getCell(at.getCol());
   }
 
   @Test

@@ -15,13 +15,13 @@ import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 
 /** A bid that was made from a room list, as fill reads it. */
-record Started(Start.Made made, FilledBid filled, List<Finding> findings) {
+record Started(Path file, Start.Made made, FilledBid filled, List<Finding> findings) {
 
   static Started of(Path list) {
     Path bid = StartJob.usualName(list);
     Start.Made made = StartJob.make(list, Passwords.NONE, bid, true);
     FilledBid filled = Estimator.fill(BidReader.read(bid).bid());
-    return new Started(made, filled, Checks.run(filled));
+    return new Started(bid, made, filled, Checks.run(filled));
   }
 
   FilledLine line(String room, String surface) {

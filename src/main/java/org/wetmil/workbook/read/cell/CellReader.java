@@ -48,7 +48,8 @@ public final class CellReader {
               column.quantity().isNumber()
                   ? numbers.read(contexts.get(column).in(rowUnit), cell)
                   : words.read(column, cell);
-          values.put(column, cell.row() == row ? value : unlive(value));
+          boolean own = cell.row() == row || !column.quantity().isNumber();
+          values.put(column, own ? value : unlive(value));
         });
     rowUnit.ifPresent(unit -> measured(values, cells, contexts, unit));
     RawCell size = cells.get(InputColumn.LENGTH);

@@ -44,7 +44,10 @@ final class TextCell {
     if (column == InputColumn.TIP) {
       return tip(cell, shown);
     }
-    return InputValue.text(shown, CellText.number(cell));
+    // the number of a day is not what is meant
+    return texts.isDate(cell)
+        ? InputValue.text(shown)
+        : InputValue.text(shown, CellText.number(cell));
   }
 
   /** Of a tip no format is to be seen: 517 shown as 517.00 is 517. */

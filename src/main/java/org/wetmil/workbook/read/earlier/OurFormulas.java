@@ -86,10 +86,13 @@ public final class OurFormulas {
             .map(figure -> FormulaShapes.role(figure.table(), figure.heading()))
             .orElse(ref.text());
       }
-      if (!ref.sheet().isEmpty() || ref.at().row() != cell.row()) {
+      if (!ref.sheet().isEmpty()) {
         return ref.text();
       }
-      return ours(ref, column).map(FormulaShapes::role).orElse(FormulaShapes.CELL);
+      // a cell of the estimator's may be that of another row, which is merged with this row's
+      return ours(ref, column)
+          .map(own -> ref.at().row() == cell.row() ? FormulaShapes.role(own) : ref.text())
+          .orElse(FormulaShapes.CELL);
     }
 
     /** The filled column of the same table that a reference is to. */

@@ -2,9 +2,11 @@ package org.wetmil.workbook.read.table;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.InputColumn;
@@ -17,6 +19,7 @@ import org.wetmil.workbook.read.cell.CellReader;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.heading.Heading;
 import org.wetmil.workbook.read.words.UnitWords;
+import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.RawCell;
 
@@ -26,13 +29,27 @@ public final class LineReader {
   private final BidTable table;
   private final SheetUnits units;
   private final CellReader cells;
+  private final List<Integer> rows;
+  private final Map<Integer, Map<InputColumn, RawCell>> titles;
   private final Map<InputColumn, CellContext> contexts = new EnumMap<>(InputColumn.class);
+  private final Map<Integer, Map<InputColumn, List<CellAddress>>> elsewhere = new HashMap<>();
 
+  /**
+   * @param rows that are lines
+   * @param titles by row, the titles above that name its room and floor
+   */
   public LineReader(
-      Grid grid, BidTable table, SheetUnits units, Catalogue catalogue, List<Integer> rows) {
+      Grid grid,
+      BidTable table,
+      SheetUnits units,
+      Catalogue catalogue,
+      List<Integer> rows,
+      Map<Integer, Map<InputColumn, RawCell>> titles) {
     this.grid = grid;
     this.table = table;
     this.units = units;
+    this.rows = List.copyOf(rows);
+    this.titles = titles;
     this.cells = new CellReader(grid.texts(), catalogue);
     table.columns().forEach((column, heading) -> contexts.put(column, context(column, rows)));
   }
@@ -53,6 +70,16 @@ public final class LineReader {
     return new CellContext(column, units.unit(column, table), heading.unit().isPresent(), mark);
   }
 
+  /** The rows that are lines. */
+  public List<Integer> rows() {
+    return rows;
+  }
+
+  /** Where the words of the lines read stand that are not in the cell of their row alone. */
+  public Map<Integer, Map<InputColumn, List<CellAddress>>> elsewhere() {
+    return elsewhere;
+  }
+
   /** The unit that each column is read in. */
   public Map<InputColumn, Unit> columnUnits() {
     Map<InputColumn, Unit> found = new EnumMap<>(InputColumn.class);
@@ -67,7 +94,11 @@ public final class LineReader {
         table.chosen().units().flatMap(heading -> UnitWords.find(grid.text(row, heading.column())));
     Map<InputColumn, InputValue> values = cells.line(row, line, contexts, rowUnit);
     table.chosen().inches().forEach((column, heading) -> addInches(row, column, heading, values));
+    line.forEach((column, cell) -> place(row, column, cell));
     table.chosen().secondRoom().ifPresent(heading -> joinRoom(row, heading, values));
+    titles
+        .getOrDefault(row, Map.of())
+        .forEach((column, title) -> titled(row, column, title, values));
     Heading pressure = table.columns().get(InputColumn.PRESSURE);
     return new BidLine(
         grid.sheet(), row + 1, units.system(), pressure != null && pressure.atGun(), values);
@@ -107,13 +138,53 @@ public final class LineReader {
         new InputValue(InputValue.State.READ, raw, sum, sum, sum, Double.NaN, Unit.FOOT, ""));
   }
 
-  private void joinRoom(int row, Heading second, Map<InputColumn, InputValue> values) {
-    String one = values.get(InputColumn.ROOM).raw();
-    RawCell seen = grid.seenAt(row, second.column());
-    String other = seen.column() == second.column() ? grid.texts().shown(seen).strip() : "";
-    String joined = table.chosen().numberFirst() ? one + " " + other : other + " " + one;
-    if (!joined.isBlank()) {
-      values.put(InputColumn.ROOM, InputValue.text(joined.strip()));
+  /** Notes where words stand when no formula may point at the row's own cell for them. */
+  private void place(int row, InputColumn column, RawCell cell) {
+    if (column.quantity() != Quantity.TEXT) {
+      return;
     }
+    if (grid.texts().isDate(cell)) {
+      // a formula would take over the day's number
+      stands(row, column, List.of());
+    } else if (cell.row() != row) {
+      stands(row, column, List.of(new CellAddress(cell.row(), cell.column())));
+    }
+  }
+
+  private void stands(int row, InputColumn column, List<CellAddress> cells) {
+    elsewhere.computeIfAbsent(row, any -> new EnumMap<>(InputColumn.class)).put(column, cells);
+  }
+
+  private void joinRoom(int row, Heading second, Map<InputColumn, InputValue> values) {
+    List<RawCell> cells = new ArrayList<>();
+    for (Heading heading : List.of(table.columns().get(InputColumn.ROOM), second)) {
+      RawCell seen = grid.seenAt(row, heading.column());
+      if (seen.column() == heading.column() && !grid.texts().shown(seen).isBlank()) {
+        cells.add(table.chosen().numberFirst() ? cells.size() : 0, seen);
+      }
+    }
+    if (!cells.isEmpty()) {
+      boolean dated = cells.stream().anyMatch(grid.texts()::isDate);
+      stands(
+          row,
+          InputColumn.ROOM,
+          dated
+              ? List.of()
+              : cells.stream().map(cell -> new CellAddress(cell.row(), cell.column())).toList());
+      values.put(
+          InputColumn.ROOM,
+          InputValue.text(
+              cells.stream()
+                  .map(cell -> grid.texts().exact(cell).strip())
+                  .collect(Collectors.joining(" "))));
+    }
+  }
+
+  private void titled(
+      int row, InputColumn column, RawCell title, Map<InputColumn, InputValue> values) {
+    String name = SectionTitles.name(title.text());
+    boolean whole = name.equals(title.text().strip());
+    values.put(column, InputValue.text(name));
+    stands(row, column, whole ? List.of(new CellAddress(title.row(), title.column())) : List.of());
   }
 }

@@ -59,6 +59,7 @@ final class CobieOpenings {
         size.map(s -> s[0]).orElse(Double.NaN),
         size.map(s -> s[1]).orElse(Double.NaN),
         OVERHEAD.matcher(typeName + " " + about).matches(),
+        type == null ? "" : type.text("Color", "Colour"),
         type == null ? "" : type.text("Finish"));
   }
 

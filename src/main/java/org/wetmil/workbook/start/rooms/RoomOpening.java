@@ -12,6 +12,7 @@ import java.util.Locale;
  * @param widthFt NaN when not told
  * @param heightFt NaN when not told
  * @param overhead whether it is in the ceiling
+ * @param colour as written; empty when not told
  * @param finish as written; empty when not told
  */
 public record RoomOpening(
@@ -22,6 +23,7 @@ public record RoomOpening(
     double widthFt,
     double heightFt,
     boolean overhead,
+    String colour,
     String finish) {
 
   public enum Kind {
