@@ -26,6 +26,7 @@ public final class Checks {
               PumpChecks.ALL,
               PaintChecks.ALL,
               SafetyChecks.ALL,
+              LimitChecks.ALL,
               RefillChecks.ALL,
               LedgerChecks.ALL,
               UseChecks.ALL)

@@ -10,6 +10,7 @@ import org.wetmil.estimate.CoatPlan;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.trade.FilmAcceptance;
 
 /** Coats and the film that they build. */
 final class CoatChecks {
@@ -60,11 +61,6 @@ final class CoatChecks {
               "coating practice standards as quoted by others: 2004 the value, 2012 80 % of it",
               "Ask whether the value is a least or an average.",
               Rule.ofLine(CoatChecks::under)));
-
-  /** Shares of a single value between which a film is accepted (published, second hand). */
-  private static final double LEAST_OF_VALUE = 0.8;
-
-  private static final double MOST_OF_VALUE = 1.2;
 
   /** What two ways of computing one film may differ by. */
   private static final double ROUNDING = 1e-9;
@@ -130,23 +126,19 @@ final class CoatChecks {
     return line.say(Quantity.FILM, line.filled().base(FilledColumn.DRY_FILM));
   }
 
-  /** The accepted film: a range as specified, or 80 to 120 % of a single value. */
-  private record Accepted(double leastMil, double mostMil) {
-    static Accepted of(InputValue specified) {
-      return specified.low() < specified.high()
-          ? new Accepted(specified.low(), specified.high())
-          : new Accepted(LEAST_OF_VALUE * specified.number(), MOST_OF_VALUE * specified.number());
-    }
+  private static FilmAcceptance accepted(InputValue specified) {
+    double low = specified.low() < specified.high() ? specified.low() : specified.number();
+    return FilmAcceptance.of(low, Math.max(low, specified.high()));
   }
 
   private static Optional<Fault> outside(Line line) {
     if (!line.isSetUp() || !line.has(SPECIFIED_FILM)) {
       return Optional.empty();
     }
-    Accepted accepted = Accepted.of(line.cell(SPECIFIED_FILM));
+    FilmAcceptance accepted = accepted(line.cell(SPECIFIED_FILM));
     double dryMil = line.filled().base(FilledColumn.DRY_FILM);
-    boolean low = dryMil < accepted.leastMil() * (1 - ROUNDING);
-    boolean high = dryMil > accepted.mostMil() * (1 + ROUNDING);
+    boolean low = accepted.isUnder(dryMil);
+    boolean high = accepted.isOver(dryMil);
     // too few coats are said once, under Coats
     if (!(low || high) || (low && tooFew(line).isPresent())) {
       return Optional.empty();
@@ -169,7 +161,7 @@ final class CoatChecks {
     double dryMil = line.filled().base(FilledColumn.DRY_FILM);
     if (specified.low() < specified.high()
         || !(dryMil < specified.number() * (1 - ROUNDING))
-        || dryMil < LEAST_OF_VALUE * specified.number() * (1 - ROUNDING)) {
+        || accepted(specified).isUnder(dryMil)) {
       return Optional.empty();
     }
     Say.Pair said = line.pair(Quantity.FILM, dryMil, specified.number());

@@ -2,20 +2,14 @@ package org.wetmil.checks;
 
 import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.CONDITION;
-import static org.wetmil.estimate.InputColumn.ROOM;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Kind;
-import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.limits.OldPaint;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
@@ -25,15 +19,6 @@ import org.wetmil.trade.DewPoint;
 final class SafetyChecks {
   /** Pressure from which an airless gun is to have a safety (published, 29 CFR 1926.302(b)). */
   private static final double LATCH_PSI = 1000;
-
-  /** Buildings of this year and later are outside the lead rule (published, 40 CFR 745). */
-  private static final double LEAD_YEAR = 1978;
-
-  /** Disturbed area of one room up to which work counts as minor (published, 40 CFR 745.83). */
-  private static final double LEAD_ROOM_FT2 = 6;
-
-  /** Disturbed area outside up to which work counts as minor (published, 40 CFR 745.83). */
-  private static final double LEAD_OUTSIDE_FT2 = 20;
 
   static final List<Check> ALL =
       List.of(
@@ -62,7 +47,7 @@ final class SafetyChecks {
               "Old paint in a building from before 1978 is disturbed",
               "Paint of that age may hold lead, whose dust harms children most.",
               Kind.PUBLISHED,
-              "40 CFR 745.83: over 6 ft² per room inside or 20 ft² outside is not minor work",
+              "40 CFR 745.83: over 6 ft² per room or 20 ft² outside within 30 days is not minor work",
               "Have it tested and ask who is licensed before any sanding or scraping.",
               Rule.ofBid(SafetyChecks::lead)),
           new Check(
@@ -125,58 +110,30 @@ final class SafetyChecks {
   }
 
   private static Stream<Fault> lead(FilledBid bid) {
-    double year = bid.bid().catalogue().number(Setting.YEAR_BUILT);
-    if (!(year < LEAD_YEAR)) {
-      return Stream.empty();
-    }
-    // the limit outside is for the whole job, inside for each room
-    Map<Object, List<Line>> places = new LinkedHashMap<>();
-    Line.all(bid)
-        .filter(line -> line.filled().isFilled() && disturbsOldPaint(line.work().condition()))
-        .forEach(line -> places.computeIfAbsent(place(line), place -> new ArrayList<>()).add(line));
-    return places.values().stream().flatMap(lines -> lead(lines, year));
+    Catalogue catalogue = bid.bid().catalogue();
+    return OldPaint.all(bid).stream()
+        .filter(OldPaint::isOver)
+        .map(place -> lead(new Line(catalogue, place.first()), place));
   }
 
-  private static Stream<Fault> lead(List<Line> lines, double year) {
-    Line first = lines.get(0);
-    boolean outside = first.surface().outdoors();
-    double limit = outside ? LEAD_OUTSIDE_FT2 : LEAD_ROOM_FT2;
-    double ft2 =
-        lines.stream().mapToDouble(line -> line.filled().base(FilledColumn.NET_AREA)).sum();
-    if (!(ft2 > limit)) {
-      return Stream.empty();
-    }
-    Say.Pair said = first.pair(Quantity.AREA, ft2, limit);
-    return Stream.of(
-        first.fault(
-            CONDITION,
-            said.measured(),
-            said.limit(),
-            ("Built in %s, and %s of old paint %s may be disturbed, over %s; have it tested for"
-                    + " lead and ask who is licensed.")
-                .formatted(
-                    Say.number(year, 0),
-                    said.measured(),
-                    outside ? "outside" : "in this room",
-                    said.limit())));
-  }
-
-  /** Painted and peeling surfaces, and bare ones that are not of new material. */
-  private static boolean disturbsOldPaint(Condition condition) {
-    if (condition == null) {
-      return false;
-    }
-    return switch (condition.state()) {
-      case PAINTED, PEELING -> true;
-      case BARE -> !Names.key(condition.name()).startsWith("new ");
-      case NEW, PRIMED -> false;
-    };
-  }
-
-  private static Object place(Line line) {
-    return line.surface().outdoors()
-        ? "outside"
-        : List.of(line.filled().line().sheet(), Names.key(line.text(ROOM)));
+  private static Fault lead(Line first, OldPaint place) {
+    Say.Pair said = first.pair(Quantity.AREA, place.togetherFt2(), place.limitFt2());
+    String earlier =
+        place.earlierFt2() > 0
+            ? ", %s of it by earlier work within 30 days,"
+                .formatted(first.say(Quantity.AREA, place.earlierFt2()))
+            : "";
+    return first.fault(
+        CONDITION,
+        said.measured(),
+        said.limit(),
+        "Built in %s, and %s of old paint %s%s may be disturbed, over %s; have it tested for lead and ask who is licensed."
+            .formatted(
+                Say.number(first.setting(Setting.YEAR_BUILT), 0),
+                said.measured(),
+                place.isOutside() ? "outside" : "in this room",
+                earlier,
+                said.limit()));
   }
 
   private static Stream<Fault> dewPoint(FilledBid bid) {
