@@ -173,6 +173,9 @@ final class Overlay {
           case TEXTURES -> List.of("Roughness");
           case SHAPES -> List.of("Factor", "Counts");
           case OPENING_KINDS -> List.of("Role");
+          case VOC_LIMITS -> List.of("Limit", "Counted");
+          case FILM_READINGS -> List.of("Reading");
+          case EARLIER_WORK -> List.of("Area");
           case CONDITIONS -> List.of("Preparation", "State");
           default -> List.of();
         };

@@ -53,6 +53,7 @@ public enum Setting {
   TRIGGER_RANGE("Trigger range"),
   RANGE_IN_COMMON("Range in common"),
   YEAR_BUILT("Year built"),
+  WORK_BEGINS("Work begins"),
   AIR_TEMPERATURE("Air temperature"),
   SURFACE_TEMPERATURE("Surface temperature"),
   HUMIDITY("Humidity"),

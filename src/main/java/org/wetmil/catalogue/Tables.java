@@ -18,6 +18,9 @@ public enum Tables {
   OPENINGS("Openings", "openings.csv"),
   OPENING_KINDS("Opening kinds", "opening-kinds.csv"),
   SHAPES("Shapes", "shapes.csv"),
+  VOC_LIMITS("VOC limits", "voc-limits.csv"),
+  FILM_READINGS("Film readings", "film-readings.csv"),
+  EARLIER_WORK("Earlier work", "earlier-work.csv"),
   LABOUR_RATES("Labour rates", "labour-rates.csv"),
   SETTINGS("Settings", "settings.csv");
 
@@ -44,7 +47,9 @@ public enum Tables {
         || this == GUARDS_ON_HAND
         || this == BUCKET_TESTS
         || this == OPENINGS
-        || this == LOSSES;
+        || this == LOSSES
+        || this == FILM_READINGS
+        || this == EARLIER_WORK;
   }
 
   /** The table that a sheet of this name states; sheet names match as other names do. */

@@ -5,7 +5,9 @@ import static org.wetmil.trade.Constant.Kind.PUBLISHED;
 
 import java.util.List;
 import org.wetmil.estimate.GreatestSizes;
+import org.wetmil.estimate.limits.OldPaint;
 import org.wetmil.trade.Constant;
+import org.wetmil.trade.FilmAcceptance;
 
 /** Limits of checks that are no settings; {@link #ALL} is what the Basis sheet prints of them. */
 public final class CheckLimits {
@@ -27,14 +29,14 @@ public final class CheckLimits {
   static final Constant LEAST_FILM =
       new Constant(
           "Least accepted share of a single dry film",
-          0.8,
+          FilmAcceptance.LEAST_SHARE,
           "share",
           PUBLISHED,
           "coating practice standard of 2012 as quoted by others");
   static final Constant GREATEST_FILM =
       new Constant(
           "Greatest accepted share of a single dry film",
-          1.2,
+          FilmAcceptance.MOST_SHARE,
           "share",
           PUBLISHED,
           "coating practice standard of 2012 as quoted by others");
@@ -48,22 +50,29 @@ public final class CheckLimits {
   static final Constant LEAD_YEAR =
       new Constant(
           "Year from which a building is outside the lead rule",
-          1978,
+          OldPaint.YEAR,
           "year",
           PUBLISHED,
           "40 CFR 745.83");
   static final Constant LEAD_ROOM =
       new Constant(
           "Disturbed area of a room up to which work is minor",
-          6,
+          OldPaint.ROOM_FT2,
           "ft2",
           PUBLISHED,
           "40 CFR 745.83");
   static final Constant LEAD_OUTSIDE =
       new Constant(
           "Disturbed area outside up to which work is minor",
-          20,
+          OldPaint.OUTSIDE_FT2,
           "ft2",
+          PUBLISHED,
+          "40 CFR 745.83");
+  static final Constant LEAD_DAYS =
+      new Constant(
+          "Days within which disturbed paint of one place counts together",
+          OldPaint.DAYS,
+          "days",
           PUBLISHED,
           "40 CFR 745.83");
 
@@ -84,7 +93,8 @@ public final class CheckLimits {
           LATCH,
           LEAD_YEAR,
           LEAD_ROOM,
-          LEAD_OUTSIDE);
+          LEAD_OUTSIDE,
+          LEAD_DAYS);
 
   private CheckLimits() {}
 

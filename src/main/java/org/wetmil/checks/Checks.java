@@ -28,6 +28,7 @@ public final class Checks {
               PaintChecks.ALL,
               MoneyChecks.ALL,
               SafetyChecks.ALL,
+              LimitChecks.ALL,
               RefillChecks.ALL,
               LedgerChecks.ALL,
               UseChecks.ALL,

@@ -9,6 +9,7 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.trade.FilmAcceptance;
 
 /** Coats and the film that they build. */
 final class CoatChecks {
@@ -134,10 +135,10 @@ final class CoatChecks {
       return Optional.empty();
     }
     FilmOfCoats film = new FilmOfCoats(line);
-    FilmOfCoats.Accepted accepted = film.accepted();
+    FilmAcceptance accepted = film.accepted();
     double dryMil = line.filled().base(FilledColumn.DRY_FILM);
-    boolean low = dryMil < accepted.leastMil() * (1 - ROUNDING);
-    boolean high = dryMil > accepted.mostMil() * (1 + ROUNDING);
+    boolean low = accepted.isUnder(dryMil);
+    boolean high = accepted.isOver(dryMil);
     // too few coats are said once, under Coats
     if (!(low || high) || (low && tooFew(line).isPresent())) {
       return Optional.empty();
@@ -160,7 +161,7 @@ final class CoatChecks {
     double dryMil = line.filled().base(FilledColumn.DRY_FILM);
     if (specified.low() < specified.high()
         || !(dryMil < specified.number() * (1 - ROUNDING))
-        || dryMil < CheckLimits.LEAST_FILM.value() * specified.number() * (1 - ROUNDING)) {
+        || new FilmOfCoats(line).accepted().isUnder(dryMil)) {
       return Optional.empty();
     }
     Say.Pair said = line.pair(Quantity.FILM, dryMil, specified.number());

@@ -11,6 +11,7 @@ import org.wetmil.estimate.InputValue;
 import org.wetmil.estimate.Trial;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.trade.Film;
+import org.wetmil.trade.FilmAcceptance;
 
 /** Which number of coats builds the dry film that a line specifies; each is tried on the line. */
 final class FilmOfCoats {
@@ -30,20 +31,11 @@ final class FilmOfCoats {
     this.trial = new Trial(line.catalogue(), line.filled());
   }
 
-  /** The accepted film: a range as specified, or 80 to 120 % of a single value. */
-  record Accepted(double leastMil, double mostMil) {
-    boolean holds(double dryMil) {
-      return dryMil >= leastMil * (1 - ROUNDING) && dryMil <= mostMil * (1 + ROUNDING);
-    }
-  }
-
-  Accepted accepted() {
+  FilmAcceptance accepted() {
     InputValue specified = line.cell(SPECIFIED_FILM);
     return specified.low() < specified.high()
-        ? new Accepted(specified.low(), specified.high())
-        : new Accepted(
-            CheckLimits.LEAST_FILM.value() * specified.number(),
-            CheckLimits.GREATEST_FILM.value() * specified.number());
+        ? FilmAcceptance.of(specified.low(), specified.high())
+        : FilmAcceptance.of(specified.number(), specified.number());
   }
 
   /** The dry film that so many coats would build. */

@@ -4,18 +4,13 @@ import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.CONDITION;
 import static org.wetmil.estimate.InputColumn.ROOM;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Kind;
-import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.limits.OldPaint;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
@@ -23,7 +18,6 @@ import org.wetmil.trade.DewPoint;
 
 /** Cautions that the figures of a bid call for; never a legal conclusion. */
 final class SafetyChecks {
-  private static final String OUTSIDE = "outside";
   private static final int MOST_ROOMS_NAMED = 5;
 
   static final List<Check> ALL =
@@ -53,8 +47,8 @@ final class SafetyChecks {
               "Old paint in a building from before 1978 may be disturbed",
               "Paint of that age may hold lead, whose dust harms children most.",
               Kind.PUBLISHED,
-              "40 CFR 745.83: over 6 ft² per room inside or 20 ft² outside is not minor work; said once for"
-                  + " the rooms and once for outside",
+              "40 CFR 745.83: over 6 ft² per room or 20 ft² outside within 30 days is not minor work;"
+                  + " said once for the rooms and once for outside",
               "Have it tested and ask who is licensed before any sanding or scraping.",
               Rule.ofBid(SafetyChecks::lead)),
           new Check(
@@ -117,65 +111,45 @@ final class SafetyChecks {
   }
 
   private static Stream<Fault> lead(FilledBid bid) {
-    double year = bid.bid().catalogue().number(Setting.YEAR_BUILT);
-    if (!(year < CheckLimits.LEAD_YEAR.value())) {
-      return Stream.empty();
-    }
-    // the limit outside is for the whole job, inside for each room
-    Map<Object, List<Line>> places = new LinkedHashMap<>();
-    Line.all(bid)
-        .filter(line -> line.filled().isFilled() && mayCarryOldPaint(line.work().condition()))
-        .forEach(line -> places.computeIfAbsent(place(line), place -> new ArrayList<>()).add(line));
-    List<Line> outside = places.remove(OUTSIDE);
-    List<List<Line>> rooms =
-        places.values().stream()
-            .filter(lines -> ft2(lines) > CheckLimits.LEAD_ROOM.value())
-            .toList();
+    List<OldPaint> over = OldPaint.all(bid).stream().filter(OldPaint::isOver).toList();
+    List<OldPaint> rooms = over.stream().filter(place -> !place.isOutside()).toList();
     return Stream.concat(
-        rooms.isEmpty() ? Stream.empty() : Stream.of(leadInside(rooms, year)),
-        outside == null || !(ft2(outside) > CheckLimits.LEAD_OUTSIDE.value())
-            ? Stream.empty()
-            : Stream.of(leadOutside(outside, year)));
+        rooms.isEmpty() ? Stream.empty() : Stream.of(leadInside(bid, rooms)),
+        over.stream()
+            .filter(OldPaint::isOutside)
+            .map(place -> lead(bid, List.of(place), "outside,")));
   }
 
   /** One finding for all rooms that are past the limit of a room. */
-  private static Fault leadInside(List<List<Line>> rooms, double year) {
-    List<Line> first = rooms.get(0);
-    double ft2 = rooms.stream().mapToDouble(SafetyChecks::ft2).sum();
-    Say.Pair said = first.get(0).pair(Quantity.AREA, ft2, CheckLimits.LEAD_ROOM.value());
-    List<String> names = rooms.stream().map(lines -> lines.get(0).text(ROOM)).toList();
+  private static Fault leadInside(FilledBid bid, List<OldPaint> rooms) {
+    List<String> names = rooms.stream().map(room -> room.first().line().text(ROOM)).toList();
     boolean few = rooms.size() <= MOST_ROOMS_NAMED && names.stream().noneMatch(String::isEmpty);
     String where = few ? Say.and(names) : rooms.size() + (rooms.size() == 1 ? " room" : " rooms");
-    return lead(first.get(0), said, year, "in " + where + (rooms.size() == 1 ? "," : ", each"));
+    return lead(bid, rooms, "in " + where + (rooms.size() == 1 ? "," : ", each"));
   }
 
-  private static Fault leadOutside(List<Line> lines, double year) {
-    Say.Pair said = lines.get(0).pair(Quantity.AREA, ft2(lines), CheckLimits.LEAD_OUTSIDE.value());
-    return lead(lines.get(0), said, year, "outside,");
-  }
-
-  private static Fault lead(Line first, Say.Pair said, double year, String where) {
+  private static Fault lead(FilledBid bid, List<OldPaint> places, String where) {
+    Line first = new Line(bid.bid().catalogue(), places.get(0).first());
+    double ft2 = places.stream().mapToDouble(OldPaint::togetherFt2).sum();
+    double earlierFt2 = places.stream().mapToDouble(OldPaint::earlierFt2).sum();
+    String earlier =
+        earlierFt2 > 0
+            ? " (%s of it by earlier work within %d days)"
+                .formatted(first.say(Quantity.AREA, earlierFt2), OldPaint.DAYS)
+            : "";
+    Say.Pair said = first.pair(Quantity.AREA, ft2, places.get(0).limitFt2());
     return first.fault(
         CONDITION,
         said.measured(),
         said.limit(),
-        ("Built in %s, and %s that may carry old paint or its remains are worked on %s over %s;"
+        ("Built in %s, and %s%s that may carry old paint or its remains are worked on %s over %s;"
                 + " have the paint tested for lead and ask who is licensed.")
-            .formatted(Say.number(year, 0), said.measured(), where, said.limit()));
-  }
-
-  private static double ft2(List<Line> lines) {
-    return lines.stream().mapToDouble(line -> line.filled().base(FilledColumn.NET_AREA)).sum();
-  }
-
-  private static boolean mayCarryOldPaint(Condition condition) {
-    return condition != null && condition.oldPaint();
-  }
-
-  private static Object place(Line line) {
-    return line.surface().outdoors()
-        ? OUTSIDE
-        : List.of(line.filled().line().sheet(), Names.key(line.text(ROOM)));
+            .formatted(
+                Say.number(first.setting(Setting.YEAR_BUILT), 0),
+                said.measured(),
+                earlier,
+                where,
+                said.limit()));
   }
 
   private static Stream<Fault> dewPoint(FilledBid bid) {

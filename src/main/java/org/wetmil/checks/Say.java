@@ -107,7 +107,7 @@ final class Say {
       case ORIFICE -> us ? 0 : 2;
       case FILM, GUN_SPEED -> us ? 1 : 0;
       case AREA, TEMPERATURE, TIME -> 1;
-      case PRESSURE -> 0;
+      case PRESSURE, CONCENTRATION -> 0;
       case SPREAD -> us ? 0 : 1;
       case VOLUME, FLOW, DENSITY, VISCOSITY, SHARE, NUMBER -> 2;
       case AREA_RATE, LENGTH_RATE, TEXT -> 0;

@@ -80,6 +80,7 @@ public enum Unit {
   HOUR(Dimension.TIME, 3600, "h", "hr", "hrs", "hour", "hours"),
   MINUTE(Dimension.TIME, 60, "min", "minute", "minutes"),
   KILOGRAM_PER_LITRE(Dimension.DENSITY, 1000, "kg/L", "kg/l", "g/ml"),
+  GRAM_PER_LITRE(Dimension.DENSITY, 1, "g/L", "g/l"),
   POUND_PER_GALLON(Dimension.DENSITY, Si.POUND / Si.GALLON, "lb/gal"),
   PASCAL_SECOND(Dimension.VISCOSITY, 1, "Pa·s", "pa.s", "pa s", "pas"),
   SQUARE_FOOT_PER_HOUR(Dimension.AREA_RATE, Si.FOOT * Si.FOOT / 3600, "ft²/h", "ft2/h", "sf/h"),

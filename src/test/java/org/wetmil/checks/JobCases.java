@@ -14,6 +14,7 @@ import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.MASK_EDGE;
 import static org.wetmil.estimate.InputColumn.PRESSURE;
 import static org.wetmil.estimate.InputColumn.ROOM;
+import static org.wetmil.estimate.InputColumn.SPECIFIED_FILM;
 import static org.wetmil.estimate.InputColumn.SPRAYER;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 import static org.wetmil.estimate.InputColumn.TEXTURE;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.StatedRow;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.Bid;
@@ -47,6 +49,7 @@ final class JobCases {
     sheets(cases);
     reader(cases);
     safety(cases);
+    limits(cases);
     refilled(cases);
     return cases;
   }
@@ -172,6 +175,8 @@ final class JobCases {
     cases.add(new Case("lead-paint", built(1977, 6.1), built(1977, 6)));
     cases.add(new Case("lead-paint", built(1977, 6.1), built(1978, 6.1)));
     cases.add(new Case("lead-paint", outside(20.1), outside(20)));
+    // 4 ft2 and 4 ft2 in one room within 30 days are 8
+    cases.add(new Case("lead-paint", after("2026-03-01"), after("2026-02-28")));
     // 70 F and 65 % have a dew point of 57.69 F
     cases.add(new Case("dew-point", damp(62.6), damp(62.7)));
     cases.add(
@@ -179,6 +184,63 @@ final class JobCases {
             "gun-distance",
             bid(Bids.settings("Distance", 15.5), room()),
             bid(Bids.settings("Distance", 15), room())));
+  }
+
+  private static void limits(List<Case> cases) {
+    // 5 mil is accepted from 4 to 6 mil on average, a spot from 3.2 to 7.2 mil
+    cases.add(new Case("film-average", read(5, 3.99, 3.99, 3.99), read(5, 4, 4, 4)));
+    cases.add(new Case("film-average", read(5, 6.01, 6.01, 6.01), read(5, 6, 6, 6)));
+    cases.add(new Case("film-spot", read(5, 3.19, 3.19, 3.19), read(5, 3.2, 3.2, 3.2)));
+    cases.add(new Case("film-spot", read(5, 7.21, 7.2, 7.2), read(5, 7.2, 7.2, 7.2)));
+    Object[] spots = new Object[30];
+    for (int i = 0; i < 15; i++) {
+      spots[2 * i] = Tables.FILM_READINGS;
+      spots[2 * i + 1] = reading(5 + i % 2, "Spot", "spot " + i / 3, "Note", i);
+    }
+    // 15 readings in 5 spots judge a surface up to 100 ft2
+    cases.add(
+        new Case(
+            "film-readings-few",
+            bid(tables(spots), room(AREA, 100.1, SPECIFIED_FILM, 5)),
+            bid(tables(spots), room(AREA, 100, SPECIFIED_FILM, 5))));
+    cases.add(
+        new Case(
+            "film-not-judged",
+            bid(tables(Tables.FILM_READINGS, reading(4)), room()),
+            bid(tables(Tables.FILM_READINGS, reading(4)), room(SPECIFIED_FILM, 5))));
+    cases.add(
+        new Case(
+            "film-not-judged",
+            bid(tables(Tables.FILM_READINGS, reading(4)), room(ROOM, "Other", SPECIFIED_FILM, 5)),
+            bid(tables(Tables.FILM_READINGS, reading(4)), room(SPECIFIED_FILM, 5))));
+    cases.add(new Case("voc-over-limit", voc(380.1, "US nonflat", 0), voc(380, "US nonflat", 0)));
+    // water is not counted: thinning changes nothing
+    cases.add(new Case("voc-over-limit", voc(250.1, "US flat", 0.1), voc(250, "US flat", 0.1)));
+    cases.add(
+        new Case(
+            "voc-not-judged", voc(250, "flat as can be", 0), voc(250, "US flat; US nonflat", 0)));
+  }
+
+  private static FilledBid read(double specifiedMil, double... mils) {
+    Object[] pairs = new Object[2 * mils.length];
+    for (int i = 0; i < mils.length; i++) {
+      pairs[2 * i] = Tables.FILM_READINGS;
+      pairs[2 * i + 1] = reading(mils[i], "Spot", "one", "Note", i);
+    }
+    return bid(tables(pairs), room(SPECIFIED_FILM, specifiedMil));
+  }
+
+  private static StatedRow reading(double mil, Object... more) {
+    List<Object> cells =
+        new ArrayList<>(List.of("Room", "Office 1", "Surface", "walls", "Reading", mil));
+    cells.addAll(List.of(more));
+    return row(cells.toArray());
+  }
+
+  private static FilledBid voc(double gramsPerLitre, String category, double thinner) {
+    return bid(
+        product("Volume solids", 38, "VOC", gramsPerLitre, "VOC category", category),
+        room(COATING, "top coat", THINNER, thinner));
   }
 
   private static BidLine pressed(double psi) {
@@ -232,6 +294,19 @@ final class JobCases {
         room(AREA, ft2 - 2, CONDITION, "peeling"),
         room(SURFACE, "ceiling", AREA, 2, CONDITION, "painted"),
         room(ROOM, "Office 2", AREA, 3, CONDITION, "peeling"));
+  }
+
+  /** Work that begins on 31 March, after other work in the same room. */
+  private static FilledBid after(String date) {
+    return bid(
+        tables(
+            Tables.SETTINGS,
+            row("Setting", "Year built", "Value", 1977),
+            Tables.SETTINGS,
+            row("Setting", "Work begins", "Value", "2026-03-31"),
+            Tables.EARLIER_WORK,
+            row("Room", "office 1", "Area", 4, "Date", date)),
+        room(AREA, 4, CONDITION, "peeling"));
   }
 
   private static FilledBid outside(double ft2) {

@@ -56,9 +56,27 @@ final class SchoolGym {
             List.of(),
             "Coating | Class | Volume solids (%) | Wet film min (µm) | Wet film target (µm)"
                 + " | Wet film max (µm) | Density (kg/L) | Usual pressure (bar)"
-                + " | Container sizes | Price",
-            new int[] {18, 14, 12, 12, 12, 12, 12, 14, 14, 14},
-            "Harbour Wall|latex|41|90|120|170|1.32|140|5; 15|'48; 129")
+                + " | Recoat (h) | VOC ready (g/L) | VOC category | Container sizes | Price",
+            new int[] {18, 14, 12, 12, 12, 12, 12, 14, 10, 10, 28, 14, 14},
+            "Harbour Wall|latex|41|90|120|170|1.32|140|5|26"
+                + "|EU a matt inside walls and ceilings waterborne|5; 15|'48; 129")
+        .sheet(
+            "Film readings",
+            List.of(),
+            "Room | Surface | Spot | Reading (µm)",
+            new int[] {20, 14, 8, 12},
+            "Changing room A|walls|1|188",
+            "Changing room A|walls|1|196",
+            "Changing room A|walls|1|204",
+            "Changing room A|walls|2|172",
+            "Changing room A|walls|2|181",
+            "Changing room A|walls|2|166",
+            "Changing room A|walls|3|121",
+            "Changing room A|walls|3|118",
+            "Changing room A|walls|3|127",
+            "Changing room A|walls|4|210",
+            "Changing room A|walls|4|201",
+            "Changing room A|walls|4|195")
         .sheet(
             "Sprayers",
             List.of(),

@@ -22,9 +22,7 @@ final class CellNames implements Function<Place, String> {
     this.basis = basis;
     this.table = block.table();
     block.columns().forEach(column -> filled.put(column, block.letters(column)));
-    table
-        .columns()
-        .forEach((column, at) -> inputs.put(column, CellAddress.letters(at)));
+    table.columns().forEach((column, at) -> inputs.put(column, CellAddress.letters(at)));
   }
 
   /**

@@ -28,6 +28,7 @@ record OwnSheets(
     Optional<XSSFSheet> bid,
     XSSFSheet plan,
     XSSFSheet crew,
+    Optional<XSSFSheet> limits,
     XSSFSheet cautions,
     XSSFSheet basis) {
 
@@ -44,6 +45,9 @@ record OwnSheets(
         job.price().price().map(price -> bid(workbook)),
         make(workbook, "Plan"),
         make(workbook, "Crew"),
+        LimitsPage.isWanted(job.filled())
+            ? Optional.of(make(workbook, "Limits"))
+            : Optional.empty(),
         make(workbook, "Cautions"),
         make(workbook, "Basis"));
   }
@@ -84,6 +88,7 @@ record OwnSheets(
     bid.ifPresent(sheet -> wanted.put(sheet, BID));
     wanted.put(plan, "Plan");
     wanted.put(crew, "Crew");
+    limits.ifPresent(sheet -> wanted.put(sheet, "Limits"));
     wanted.put(cautions, "Cautions");
     wanted.put(basis, "Basis");
     return wanted;
@@ -112,6 +117,7 @@ record OwnSheets(
                 .write(job.price().price().orElseThrow(), places, coin, stamp.date()));
     new PlanPage(plan, look, job, book).write(Planner.plan(job.filled()), places.hours());
     new CrewSheet(crew, look, job.filled()).write();
+    limits.ifPresent(sheet -> new LimitsPage(sheet, look, job.filled()).write());
     new CautionsSheet(cautions, look).write();
   }
 }

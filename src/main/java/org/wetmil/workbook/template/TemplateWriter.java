@@ -28,7 +28,9 @@ public final class TemplateWriter {
                   Tables.TEXTURES,
                   Tables.CONDITIONS,
                   Tables.OPENING_KINDS,
-                  Tables.SHAPES)));
+                  Tables.SHAPES,
+                  Tables.VOC_LIMITS,
+                  Tables.EARLIER_WORK)));
 
   /** The sheet of bid lines: a column for every input, in their order, headings in row 1. */
   public static final String BID = "Bid";
