@@ -21,9 +21,6 @@ import org.wetmil.workbook.read.BidReader;
 class KilledRunTest {
   private static final int KILLS = Integer.getInteger("kills", 10);
 
-  /** A run takes a second or two; a kill comes anywhere in it. */
-  private static final int LATEST_MS = 3_000;
-
   @TempDir Path folder;
   @TempDir Path logs;
 
@@ -34,13 +31,14 @@ class KilledRunTest {
     Path bid = SmallBid.write(folder.resolve("job.xlsx"));
     byte[] before = Files.readAllBytes(bid);
     Path filled = folder.resolve("job-filled.xlsx");
+    long whole = timeOfARun(bid);
     int interrupted = 0;
     for (int i = 0; i < KILLS; i++) {
       if (random.nextBoolean()) {
         Files.deleteIfExists(filled);
       }
       Program run = Program.start(logs, "fill", "--quiet", "--force", bid);
-      boolean ended = run.process().waitFor(moment(random), TimeUnit.MILLISECONDS);
+      boolean ended = run.process().waitFor(moment(random, whole), TimeUnit.MILLISECONDS);
       run.process().destroyForcibly().waitFor();
       interrupted += ended ? 0 : 1;
 
@@ -57,9 +55,16 @@ class KilledRunTest {
     assertThat(names()).containsExactly("job-filled.xlsx", "job.xlsx");
   }
 
-  /** Late ones are worth more: that is when files are written. */
-  private static long moment(Random random) {
-    return (long) (LATEST_MS * Math.sqrt(random.nextDouble()));
+  /** Milliseconds that a run takes when nobody kills it. */
+  private long timeOfARun(Path bid) throws IOException, InterruptedException {
+    long start = System.nanoTime();
+    assertThat(Program.start(logs, "fill", "--quiet", "--force", bid).end().code()).isZero();
+    return TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+  }
+
+  /** Somewhere in a run. Late ones are worth more: that is when files are written. */
+  private static long moment(Random random, long whole) {
+    return (long) (whole * Math.sqrt(random.nextDouble()));
   }
 
   private List<String> names() throws IOException {

@@ -53,7 +53,8 @@ public record JobRange(
     }
     Optional<PricedDraws> priced =
         price.price().map(stated -> new PricedDraws(filled, draws, hours, order, stated));
-    boolean asked = PriceTerms.of(filled.bid().catalogue()).asked() != null;
+    boolean asked =
+        price.price().isPresent() && PriceTerms.of(filled.bid().catalogue()).asked() != null;
     return new JobRange(
         maker.paint(draws),
         maker.hours(draws, JobFigure.TOTAL),

@@ -38,7 +38,7 @@ class PackageReaderTest {
             new RawCell(1, 4, CellKind.TEXT, "in line", null, 0),
             new RawCell(1, 5, CellKind.TEXT, "a\rb", "A1&B1", 0),
             new RawCell(1, 6, CellKind.BLANK, "", "A2", 0),
-            new RawCell(1, 7, CellKind.NUMBER, "2", "", 0),
+            new RawCell(1, 7, CellKind.NUMBER, "2", "", 0, "0"),
             new RawCell(1, 8, CellKind.BLANK, "", null, 1),
             new RawCell(1, 9, CellKind.TEXT, "", "\"\"", 0),
             new RawCell(1, 10, CellKind.TEXT, "2024-05-01", null, 0));
