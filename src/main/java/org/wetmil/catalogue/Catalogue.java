@@ -90,6 +90,9 @@ public final class Catalogue {
    */
   public Catalogue with(
       Map<Tables, List<StatedRow>> stated, UnitSystem fallback, List<TableProblem> problems) {
+    if (stated.values().stream().allMatch(List::isEmpty)) {
+      return this;
+    }
     Map<Tables, Table> merged = new EnumMap<>(tables);
     stated.forEach(
         (which, rows) -> {

@@ -33,6 +33,9 @@ public final class TodaysTables {
    * @param today the tables to bid with now
    */
   public static Catalogue of(Catalogue bid, Catalogue today) {
+    if (bid == today) {
+      return today;
+    }
     Map<Tables, List<Row>> tables = new EnumMap<>(Tables.class);
     for (Tables which : FIGURES) {
       List<Row> rows = new ArrayList<>(today.rows(which));
