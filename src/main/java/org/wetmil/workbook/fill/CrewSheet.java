@@ -18,21 +18,35 @@ import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.FilterMesh;
 
 /**
- * One page a room for the crew: tip, pressure, filter, pace and gauge, to be read at arm's length.
+ * One page a room for the crew. The figures to set and to keep are read from two metres; their
+ * units stand in the headings. A room with more lines than a page takes is parted evenly.
  */
 final class CrewSheet {
   /** A sheet takes 1,026 page breaks. */
   static final int MOST_PAGES = 1_000;
 
+  /** Pages that have the drawing; beyond, the workbook would be slow to open. */
+  private static final int MOST_DRAWINGS = 200;
+
   /** What the lines of a page share of its height, so that the rest fits on paper of any size. */
-  private static final double LINES_PT = 230;
+  private static final double LINES_PT = 240;
 
-  private static final double LINE_PT = 38;
+  /** Lines of a page that is not full, and of one that is. */
+  private static final double LINE_PT = 39;
 
-  private static final int[] WIDTHS = {23, 25, 12, 15, 14, 14, 13, 13, 9};
+  private static final double CLOSE_PT = 30;
+
+  /** How much larger than the usual font a figure is, on a page that is not full and on one. */
+  private static final int FAR = 18;
+
+  private static final int CLOSE = 13;
+
+  private static final int[] WIDTHS = {25, 24, 13, 14, 13, 13, 9, 13, 13};
   private static final int LAST = WIDTHS.length - 1;
-  private static final List<String> HEADINGS =
-      List.of("surface", "coating", "tip", "fan", "pressure", "filter", "pace", "gauge", "coats");
+
+  /** First column of the drawing, beside the words on what to change. */
+  private static final int DRAWING = 5;
+
   private static final List<String> TROUBLES = List.of("runs", "clogs", "edges", "thick", "thin");
 
   private final XSSFSheet sheet;
@@ -40,6 +54,7 @@ final class CrewSheet {
   private final FilledBid filled;
   private final Wording wording;
   private final Rows rows;
+  private int drawn;
 
   CrewSheet(XSSFSheet sheet, Look look, FilledBid filled) {
     this.sheet = sheet;
@@ -49,11 +64,14 @@ final class CrewSheet {
     this.wording = Wording.of(filled.bid().catalogue().text(Setting.CREW_LANGUAGE));
   }
 
+  /** The lines of one page, and which of the room's pages it is. */
+  private record Page(List<FilledLine> lines, int number, int of) {}
+
   void write() {
     for (int i = 0; i < WIDTHS.length; i++) {
       sheet.setColumnWidth(i, WIDTHS[i] * 256);
     }
-    List<List<FilledLine>> pages = new ArrayList<>();
+    List<Page> pages = new ArrayList<>();
     rooms().values().forEach(lines -> pages.addAll(pages(lines)));
     for (int i = 0; i < Math.min(MOST_PAGES, pages.size()); i++) {
       if (i > 0) {
@@ -71,29 +89,34 @@ final class CrewSheet {
     Pages.narrowMargins(sheet);
   }
 
-  /** The lines of a room, parted where a page is full. */
-  private List<List<FilledLine>> pages(List<FilledLine> lines) {
-    List<List<FilledLine>> pages = new ArrayList<>();
-    double left = 0;
-    for (FilledLine line : lines) {
-      if (left < height(line)) {
-        pages.add(new ArrayList<>());
-        left = LINES_PT;
+  /** A room on one page where its lines fit, else on as few as take them, evenly. */
+  private static List<Page> pages(List<FilledLine> lines) {
+    for (int number = 1; ; number++) {
+      List<Page> pages = new ArrayList<>();
+      for (int i = 0; i < number; i++) {
+        int from = i * lines.size() / number;
+        int to = (i + 1) * lines.size() / number;
+        pages.add(new Page(lines.subList(from, to), i + 1, number));
       }
-      left -= height(line);
-      pages.get(pages.size() - 1).add(line);
+      boolean fit = pages.stream().allMatch(page -> height(page, CLOSE_PT) <= LINES_PT);
+      if (fit || number >= lines.size()) {
+        return pages;
+      }
     }
-    return pages;
   }
 
-  private static double height(FilledLine line) {
+  private static double height(Page page, double least) {
+    return page.lines().stream().mapToDouble(line -> height(line, least)).sum();
+  }
+
+  private static double height(FilledLine line, double least) {
     String surface = line.line().text(InputColumn.SURFACE);
     return Math.min(
         LINES_PT,
         Math.max(
-            LINE_PT,
+            least,
             Math.max(
-                Heights.of(surface, WIDTHS[0], 16), Heights.of(coating(line), WIDTHS[1], 16))));
+                Heights.of(surface, WIDTHS[0], 16), Heights.of(coating(line), WIDTHS[1], 13))));
   }
 
   private Map<String, List<FilledLine>> rooms() {
@@ -113,20 +136,27 @@ final class CrewSheet {
     return rooms;
   }
 
-  private void page(List<FilledLine> lines) {
-    String room = lines.get(0).line().text(InputColumn.ROOM);
-    String floor = lines.get(0).line().text(InputColumn.FLOOR);
-    rows.row().text(room.isEmpty() ? wording.get("crew.room") : room, look.poster());
-    rows.height(32);
+  private void page(Page page) {
+    FilledLine first = page.lines().get(0);
+    UnitSystem system = first.system();
+    String named = first.line().text(InputColumn.ROOM);
+    String room = named.isEmpty() ? wording.get("crew.room") : named;
+    String floor = first.line().text(InputColumn.FLOOR);
+    String title = page.of() == 1 ? room : wording.get("crew.part", room, page.number(), page.of());
+    rows.row().text(title, look.poster());
+    rows.height(34);
     String place = floor.isEmpty() || floor.equalsIgnoreCase(room) ? "" : floor + ", ";
     rows.row()
         .text(place + filled.bid().job() + ": " + wording.get("crew.title"), look.text(false))
-        .height(20);
-    rows.row();
-    HEADINGS.forEach(key -> rows.text(wording.get("crew." + key), look.heading()));
-    rows.height(Heights.HEADING_PT);
-    lines.forEach(this::line);
-    sentence(pass(lines.get(0).system()));
+        .height(18);
+    headings(system);
+    boolean close = height(page, LINE_PT) > LINES_PT;
+    page.lines().forEach(line -> line(line, system, close));
+    double distance = filled.bid().catalogue().number(Setting.DISTANCE);
+    double overlap = filled.bid().catalogue().number(Setting.OVERLAP);
+    String away = shown(distance, Quantity.FAN_WIDTH, system, 0);
+    sentence(wording.get("crew.pass", away, Plain.number(100 * overlap)));
+    int from = rows.number() + 1;
     rows.row().text(wording.get("crew.change"), look.block());
     rows.underline(WIDTHS.length, look.block());
     rows.height(18);
@@ -134,17 +164,33 @@ final class CrewSheet {
       rows.row()
           .text(wording.get("crew." + trouble), look.medium(true))
           .text(wording.get("crew." + trouble + ".do"), look.medium(false));
-      rows.height(17);
+      rows.height(18);
+    }
+    if (drawn++ < MOST_DRAWINGS) {
+      new PassDrawing(sheet, new int[] {DRAWING, LAST}, new int[] {from, rows.number() - 1})
+          .draw(away, overlap);
     }
     sentence(wording.get("crew.board"));
     sentence(wording.get("crew.caution"));
   }
 
-  private String pass(UnitSystem system) {
-    double distance = filled.bid().catalogue().number(Setting.DISTANCE);
-    double overlap = filled.bid().catalogue().number(Setting.OVERLAP);
-    return wording.get(
-        "crew.pass", shown(distance, Quantity.FAN_WIDTH, system, 0), Plain.number(100 * overlap));
+  private void headings(UnitSystem system) {
+    String length = system == UnitSystem.US ? "10 ft" : "3 m";
+    rows.row();
+    for (String heading :
+        List.of(
+            wording.get("crew.surface"),
+            wording.get("crew.coating"),
+            wording.get("crew.tip"),
+            wording.get("crew.pressure", Quantity.PRESSURE.unit(system).symbol()),
+            wording.get("crew.pace", length),
+            wording.get("crew.gauge", Quantity.FILM.unit(system).symbol()),
+            wording.get("crew.coats"),
+            wording.get("crew.fan"),
+            wording.get("crew.filter"))) {
+      rows.text(heading, look.heading());
+    }
+    rows.height(Heights.HEADING_PT);
   }
 
   private void sentence(String text) {
@@ -164,39 +210,43 @@ final class CrewSheet {
     sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, LAST));
   }
 
-  private void line(FilledLine line) {
+  private void line(FilledLine line, UnitSystem system, boolean close) {
+    var figure = look.farFigure(close ? CLOSE : FAR);
     rows.row()
         .text(line.line().text(InputColumn.SURFACE), look.large(true))
-        .text(coating(line), look.large(false));
-    rows.height(height(line));
+        .text(coating(line), look.smaller());
+    rows.height(height(line, close ? CLOSE_PT : LINE_PT));
     if (!line.isSetUp()) {
       rows.text(wording.get("crew.open"), look.large(false));
       merged(2);
       return;
     }
     if (!line.followed().isTip()) {
-      rows.text(wording.get("crew.none"), look.poster())
+      rows.text(wording.get("crew.none"), figure)
           .text(wording.get("crew.noTip"), look.large(false));
       merged(3);
       return;
     }
-    UnitSystem system = line.system();
     int orifice = line.followed().tip().orificeThou();
-    rows.text(line.followed().tip().code(), look.poster())
+    rows.text(line.followed().tip().code(), figure)
+        .text(number(Quantity.PRESSURE.shown(line.setPsi(), system), 0), figure)
+        .text(pace(line.base(FilledColumn.SPEED), system), figure)
+        .text(
+            number(
+                Quantity.FILM.shown(line.base(FilledColumn.WET_FILM), system),
+                system == UnitSystem.US ? 1 : 0),
+            figure)
+        .text(String.valueOf(line.coats().coats()), figure)
         .text(
             shown(line.followed().fanIn(), Quantity.FAN_WIDTH, system, 0)
                 + "\n"
                 + orifice(orifice, system),
-            look.large(false))
-        .text(shown(line.setPsi(), Quantity.PRESSURE, system, 0), look.large(true))
+            look.smaller())
         .text(
             FilterMesh.coarsestFor(orifice, filled.bid().catalogue().number(Setting.FILTER_SHARE))
                 .map(mesh -> wording.get("crew.mesh", mesh.number()))
                 .orElse(""),
-            look.large(false))
-        .text(pace(line.base(FilledColumn.SPEED), system), look.large(true))
-        .text(shown(line.base(FilledColumn.WET_FILM), Quantity.FILM, system, 1), look.large(true))
-        .text(String.valueOf(line.coats().coats()), look.large(true));
+            look.smaller());
   }
 
   private static String coating(FilledLine line) {
@@ -218,21 +268,20 @@ final class CrewSheet {
         : shown(thou, Quantity.ORIFICE, system, 2);
   }
 
-  private String pace(double speedInPerS, UnitSystem system) {
+  /** Seconds for 10 ft or 3 m. */
+  private static String pace(double speedInPerS, UnitSystem system) {
     double seconds =
         system == UnitSystem.US
             ? 120 / speedInPerS
             : 300 / Quantity.GUN_SPEED.shown(speedInPerS, system);
-    String rounded = String.format(Locale.ROOT, "%.1f", seconds);
-    return wording.get(system == UnitSystem.US ? "crew.tenFeet" : "crew.threeMetres", rounded);
+    return number(seconds, 1);
+  }
+
+  private static String number(double value, int decimals) {
+    return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 
   private static String shown(double base, Quantity quantity, UnitSystem system, int decimals) {
-    boolean whole = system == UnitSystem.METRIC && quantity == Quantity.FILM;
-    return String.format(
-        Locale.ROOT,
-        "%." + (whole ? 0 : decimals) + "f %s",
-        quantity.shown(base, system),
-        quantity.unit(system).symbol());
+    return number(quantity.shown(base, system), decimals) + " " + quantity.unit(system).symbol();
   }
 }

@@ -227,12 +227,38 @@ public final class Look {
         });
   }
 
+  /**
+   * A figure of the crew to be read from two metres: its capitals are 7 mm high and more.
+   *
+   * @param larger points over the workbook's own font
+   */
+  XSSFCellStyle farFigure(int larger) {
+    return style(
+        "far figure " + larger,
+        style -> {
+          style.setFont(font(true, larger, null));
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
   /** Words and figures to be read at arm's length. */
   XSSFCellStyle large(boolean bold) {
     return style(
         "large " + bold,
         style -> {
           style.setFont(font(bold, 5, null));
+          style.setWrapText(true);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
+  /** Words beside those, on two lines where they are long. */
+  XSSFCellStyle smaller() {
+    return style(
+        "smaller",
+        style -> {
+          style.setFont(font(false, 2, null));
           style.setWrapText(true);
           style.setVerticalAlignment(VerticalAlignment.CENTER);
         });

@@ -10,7 +10,10 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.stream.Stream;
 
-/** The words of pages that a crew reads, in the language of the crew; each language is a file. */
+/**
+ * The words of pages that a crew reads, in the language of the crew. A language is a file of its
+ * name, and a word of the setting Crew language.
+ */
 final class Wording {
   private final Properties words = new Properties();
 
@@ -25,7 +28,7 @@ final class Wording {
 
   /** The wording for a language as a setting names it. */
   static Wording of(String language) {
-    return new Wording(language.equalsIgnoreCase("Spanish") ? "es" : "en");
+    return new Wording(language.toLowerCase(Locale.ROOT));
   }
 
   String get(String key) {

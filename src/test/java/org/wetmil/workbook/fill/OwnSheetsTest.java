@@ -178,7 +178,7 @@ class OwnSheetsTest {
 
     // eleven rooms, ten breaks between them
     assertThat(crew.getRowBreaks()).hasSize(10);
-    assertThat(texts).contains("Waiting room", "Plant room", "10 ft\nin 3.8 s");
+    assertThat(texts).contains("Waiting room", "Plant room", "Hand pace: s for 10 ft", "3.8");
     int waiting = texts.indexOf("Waiting room");
     int reception = texts.indexOf("Reception");
     // the ceiling of the waiting room is left out by Include
