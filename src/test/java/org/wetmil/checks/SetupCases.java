@@ -159,14 +159,6 @@ final class SetupCases {
         room(TIP, "517"));
   }
 
-  /** A pressure wanted at the gun from a pump rated at 2000 psi. */
-  private static FilledBid atGun(double psi) {
-    BidLine line = room(SPRAYER, "rig", TIP, "517", PRESSURE, psi);
-    return bid(
-        rig("Hose bore", 0.375, "Hose length", 50, "Greatest pressure", 2000),
-        new BidLine(line.sheet(), line.row(), line.system(), true, line.values()));
-  }
-
   private static FilledBid thin(double boreIn) {
     return bid(
         tables(

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.workbook.read.Book;
@@ -42,7 +43,9 @@ class StartCommandTest {
 
     assertThat(execute("start", list.toString())).isEqualTo(ExitCode.UNUSABLE);
     assertThat(printed.toString()).contains("no list of rooms");
-    assertThat(Files.list(folder)).containsExactly(list);
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).containsExactly(list);
+    }
   }
 
   private int execute(String... args) {

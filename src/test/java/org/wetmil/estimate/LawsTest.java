@@ -62,7 +62,7 @@ class LawsTest {
         double one = us.base(column);
         double two = metric.base(column);
         boolean same =
-            Double.isNaN(one) || one == 0
+            (Double.isNaN(one) || one == 0)
                 ? Double.isNaN(two) || Math.abs(two) < 1e-9
                 : Math.abs(two / one - 1) < 1e-9 || Math.abs(two - one) < 1e-9;
         assertThat(same).as("%s %s %s of %s", column, one, two, sample.line()).isTrue();

@@ -88,7 +88,8 @@ public final class WatchJob {
   }
 
   private static boolean isWhole(Path file) {
-    try (PackageReader reader = PackageReader.open(file)) {
+    try {
+      PackageReader.open(file).close();
       return true;
     } catch (WorkbookException e) {
       return false;

@@ -87,10 +87,7 @@ final class RowCells implements RowAdditions {
       return Heights.points(HEADING_LINES);
     }
     List<Finding> found = findings.getOrDefault(row + 1, List.of());
-    int lines =
-        findings.getOrDefault(row + 1, List.of()).stream()
-            .mapToInt(f -> Heights.lines(line(f), FINDINGS_WIDTH))
-            .sum();
+    int lines = found.stream().mapToInt(each -> Heights.lines(line(each), FINDINGS_WIDTH)).sum();
     return lines < 2 ? 0 : Heights.points(lines);
   }
 

@@ -12,6 +12,7 @@ import static org.wetmil.estimate.InputColumn.SPRAYER;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
@@ -100,7 +101,10 @@ class JobHoursTest {
   void daysAreAFormulaOverTheJobsOwnFigures() {
     Figure days = JobHours.of(fill(wall())).figures().get(JobFigure.DAYS);
 
-    assertThat(((Figure.Live) days).formula().print(place -> place.toString().toLowerCase()))
+    assertThat(
+            ((Figure.Live) days)
+                .formula()
+                .print(place -> place.toString().toLowerCase(Locale.ROOT)))
         .startsWith("MAX(0,ROUNDUP(work/(")
         .endsWith("-0.000000001,0))");
   }

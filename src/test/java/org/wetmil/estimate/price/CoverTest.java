@@ -102,7 +102,7 @@ class CoverTest {
       int kinds = 1 + random.nextInt(3);
       boolean priced = random.nextInt(4) > 0;
       for (int i = 0; i < kinds; i++) {
-        BigDecimal size = BigDecimal.valueOf(25L + 25 * random.nextInt(24), 2);
+        BigDecimal size = BigDecimal.valueOf(25 + 25L * random.nextInt(24), 2);
         BigDecimal price = priced ? BigDecimal.valueOf(100 + random.nextInt(900), 1) : null;
         sizes.add(new Container(size, price));
       }
