@@ -25,6 +25,9 @@ final class CrewSheet {
   /** A sheet takes 1,026 page breaks. */
   static final int MOST_PAGES = 1_000;
 
+  /** A line of what to change when it goes wrong. */
+  private static final int TROUBLE_PT = 18;
+
   /** Pages that have the drawing; beyond, the workbook would be slow to open. */
   private static final int MOST_DRAWINGS = 200;
 
@@ -164,10 +167,11 @@ final class CrewSheet {
       rows.row()
           .text(wording.get("crew." + trouble), look.medium(true))
           .text(wording.get("crew." + trouble + ".do"), look.medium(false));
-      rows.height(18);
+      rows.height(TROUBLE_PT);
     }
     if (drawn++ < MOST_DRAWINGS) {
-      new PassDrawing(sheet, new int[] {DRAWING, LAST}, new int[] {from, rows.number() - 1})
+      new PassDrawing(
+              sheet, new int[] {DRAWING, LAST}, new int[] {from, rows.number() - 1}, TROUBLE_PT)
           .draw(away, overlap);
     }
     sentence(wording.get("crew.board"));

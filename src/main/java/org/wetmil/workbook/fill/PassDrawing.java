@@ -25,17 +25,20 @@ final class PassDrawing {
   private final XSSFDrawing drawing;
   private final int firstColumn;
   private final int firstRow;
+  private final double rowPt;
   private final double width;
   private final double height;
 
   /**
-   * Draws into a range of cells, whose widths and heights are set.
+   * Draws into a range of cells, whose widths are set.
    *
    * @param columns first and last
    * @param rows first and last
+   * @param rowPt the height of each row in points
    */
-  PassDrawing(XSSFSheet sheet, int[] columns, int[] rows) {
+  PassDrawing(XSSFSheet sheet, int[] columns, int[] rows, double rowPt) {
     this.sheet = sheet;
+    this.rowPt = rowPt;
     this.drawing = sheet.createDrawingPatriarch();
     this.firstColumn = columns[0];
     this.firstRow = rows[0];
@@ -44,11 +47,7 @@ final class PassDrawing {
       across += wide(column);
     }
     this.width = across;
-    double down = 0;
-    for (int row = rows[0]; row <= rows[1]; row++) {
-      down += high(row);
-    }
-    this.height = down;
+    this.height = (rows[1] - rows[0] + 1) * rowPt;
   }
 
   /**
@@ -136,17 +135,14 @@ final class PassDrawing {
     }
     int row = firstRow;
     double down = y;
-    while (down > high(row)) {
-      down -= high(row++);
+    while (down > rowPt) {
+      down -= rowPt;
+      row++;
     }
     return new int[] {column, Units.toEMU(across), row, Units.toEMU(down)};
   }
 
   private double wide(int column) {
     return Units.pixelToPoints(sheet.getColumnWidthInPixels(column));
-  }
-
-  private double high(int row) {
-    return sheet.getRow(row).getHeightInPoints();
   }
 }
