@@ -207,7 +207,8 @@ public record TableMoves(Filling then, Filling now, List<MovedFigure> figures) {
     }
 
     private static boolean isSame(Entry one, Entry two) {
-      return Double.isNaN(one.number()) || Double.isNaN(two.number())
+      boolean words = Double.isNaN(one.number()) || Double.isNaN(two.number());
+      return words
           ? one.text().equals(two.text())
           : Math.abs(one.number() - two.number()) <= ROUNDING * Math.abs(two.number());
     }
