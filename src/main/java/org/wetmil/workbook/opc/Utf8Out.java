@@ -56,10 +56,10 @@ final class Utf8Out {
       high = 0;
       if (Character.isLowSurrogate(c)) {
         int point = Character.toCodePoint(first, c);
-        put(0xF0 | point >> 18);
-        put(0x80 | point >> 12 & 0x3F);
-        put(0x80 | point >> 6 & 0x3F);
-        put(0x80 | point & 0x3F);
+        put(0xF0 | (point >> 18));
+        put(0x80 | ((point >> 12) & 0x3F));
+        put(0x80 | ((point >> 6) & 0x3F));
+        put(0x80 | (point & 0x3F));
         return;
       }
       put('?');
@@ -71,12 +71,12 @@ final class Utf8Out {
     } else if (c < 0x80) {
       put(c);
     } else if (c < 0x800) {
-      put(0xC0 | c >> 6);
-      put(0x80 | c & 0x3F);
+      put(0xC0 | (c >> 6));
+      put(0x80 | (c & 0x3F));
     } else {
-      put(0xE0 | c >> 12);
-      put(0x80 | c >> 6 & 0x3F);
-      put(0x80 | c & 0x3F);
+      put(0xE0 | (c >> 12));
+      put(0x80 | ((c >> 6) & 0x3F));
+      put(0x80 | (c & 0x3F));
     }
   }
 

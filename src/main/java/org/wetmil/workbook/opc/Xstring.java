@@ -60,7 +60,8 @@ public final class Xstring {
 
   /** Whether a text has nothing that could have to be escaped, as nearly all have. */
   private static boolean isPlain(String text) {
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       if (c < ' ' || c == '_' || c >= Character.MIN_SURROGATE) {
         return false;
       }

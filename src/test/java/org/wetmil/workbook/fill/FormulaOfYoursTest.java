@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.stream.StreamSupport;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -132,7 +133,7 @@ class FormulaOfYoursTest {
   void spacesCaseAndFixedColumnsDoNotMakeItYours() {
     String net = formula("Net area", 1);
     String paint = formula("Paint (", 1);
-    put("Paint (", 1, paint.replaceAll("([A-Z]+)(\\d)", "\\$$1$2").toLowerCase() + " ");
+    put("Paint (", 1, paint.replaceAll("([A-Z]+)(\\d)", "\\$$1$2").toLowerCase(Locale.ROOT) + " ");
     filled.change(book -> at(book, "Coating used", 1).setCellValue("latex"));
     filled.change(book -> at(book, "Net area", 1).setCellFormula(net.replace("*", " * ")));
     filled.again();

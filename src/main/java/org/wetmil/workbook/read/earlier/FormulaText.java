@@ -89,19 +89,24 @@ record FormulaText(List<Piece> pieces) {
       while (at < formula.length()) {
         char next = formula.charAt(at);
         if (next == '"') {
-          pieces.add(new Plain(formula.substring(at, at = closing(at, '"'))));
+          plain(closing(at, '"'));
         } else if (next == '\'' || isWordStart(next)) {
           word();
         } else if (isDigit(next) || (next == '.' && isDigit(peek(at + 1)))) {
           constant();
         } else if (next == '[' || next == '{') {
           int end = formula.indexOf(next == '[' ? ']' : '}', at);
-          pieces.add(new Plain(formula.substring(at, at = end < 0 ? formula.length() : end + 1)));
+          plain(end < 0 ? formula.length() : end + 1);
         } else {
-          pieces.add(new Plain(formula.substring(at, ++at)));
+          plain(at + 1);
         }
       }
       return new FormulaText(pieces);
+    }
+
+    private void plain(int end) {
+      pieces.add(new Plain(formula.substring(at, end)));
+      at = end;
     }
 
     /** Behind the quote that closes; a doubled one does not. */
