@@ -1,5 +1,6 @@
 package org.wetmil.workbook.fill;
 
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.ShapeTypes;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
@@ -7,6 +8,7 @@ import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
 import org.apache.poi.xssf.usermodel.XSSFTextBox;
+import org.apache.poi.xssf.usermodel.XSSFTextRun;
 
 /**
  * A small drawing of the pass, of plain shapes: on the left the gun seen from above with its fan on
@@ -95,6 +97,19 @@ final class PassDrawing {
     shape.setFillColor(fill[0], fill[1], fill[2]);
     shape.setLineStyleColor(PAPER[0], PAPER[1], PAPER[2]);
     shape.setLineWidth(0.5);
+    runs(shape).forEach(PassDrawing::ofNoLanguage);
+  }
+
+  private static Stream<XSSFTextRun> runs(XSSFSimpleShape shape) {
+    return shape.getTextParagraphs().stream()
+        .flatMap(paragraph -> paragraph.getTextRuns().stream());
+  }
+
+  /** The library writes the language of the machine, which is not to show in the result. */
+  private static void ofNoLanguage(XSSFTextRun run) {
+    if (run.getXmlObject().isSetRPr() && run.getXmlObject().getRPr().isSetLang()) {
+      run.getXmlObject().getRPr().unsetLang();
+    }
   }
 
   /** In the workbook's own font. */
@@ -107,17 +122,14 @@ final class PassDrawing {
     box.setRightInset(0);
     box.setTopInset(0);
     box.setBottomInset(0);
-    box.getTextParagraphs()
+    runs(box)
         .forEach(
-            paragraph ->
-                paragraph
-                    .getTextRuns()
-                    .forEach(
-                        run -> {
-                          run.setFont(font);
-                          run.setFontSize(13);
-                          run.setBold(true);
-                        }));
+            run -> {
+              run.setFont(font);
+              run.setFontSize(13);
+              run.setBold(true);
+              ofNoLanguage(run);
+            });
   }
 
   private XSSFClientAnchor anchor(double left, double top, double right, double bottom) {
