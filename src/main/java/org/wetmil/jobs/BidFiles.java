@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.fill.beside.FilledMark;
 
 /**
  * The bids to compare: of a bid and what was filled from it, the filled one alone.

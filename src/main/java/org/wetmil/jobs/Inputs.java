@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.workbook.WorkbookException;
-import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.fill.beside.FilledMark;
 import org.wetmil.workbook.opc.Passwords;
 
 /**

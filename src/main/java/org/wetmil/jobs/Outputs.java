@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.wetmil.workbook.WorkbookException;
-import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.fill.beside.FilledMark;
 import org.wetmil.workbook.stream.PackageReader;
 
 /** Names the outputs of one run: beside the input or where the user says, each once. */

@@ -27,7 +27,7 @@ import org.wetmil.reconcile.SettingsTaken;
 import org.wetmil.reconcile.bid.BidJob;
 import org.wetmil.reconcile.bid.BidUses;
 import org.wetmil.workbook.WorkbookException;
-import org.wetmil.workbook.fill.StoredFigures;
+import org.wetmil.workbook.fill.beside.StoredFigures;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.read.ReadableCopy;

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.audit.LeftOut;
-import org.wetmil.workbook.fill.FilledMark;
+import org.wetmil.workbook.fill.beside.FilledMark;
 import org.wetmil.workbook.opc.FileName;
 
 /**

@@ -15,10 +15,10 @@ import org.wetmil.audit.model.Proof;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.tables.Filling;
 import org.wetmil.audit.tables.TableMoves;
-import org.wetmil.workbook.fill.Heights;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Heights;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /** The one upright page, for an owner who knows painting and no statistics. */
 final class AuditPage {

@@ -7,8 +7,8 @@ import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.workbook.copy.NewWorkbook;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Marks;
+import org.wetmil.workbook.fill.beside.Marks;
+import org.wetmil.workbook.look.Look;
 
 /** Writes an audited workbook. */
 public final class AuditWriter {

@@ -3,10 +3,10 @@ package org.wetmil.workbook.audit;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.quantity.UnitSystem;
-import org.wetmil.workbook.fill.Heights;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Heights;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /** What the audit rests on, in words. */
 final class BasisPage {

@@ -14,9 +14,9 @@ import org.wetmil.audit.past.GroupedBy;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.ratio.JobRatio;
 import org.wetmil.audit.stats.Trend;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /**
  * The charts, and below them the figures that they show, which follow the list of jobs. For each

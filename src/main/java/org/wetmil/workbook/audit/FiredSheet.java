@@ -4,8 +4,8 @@ import java.util.Locale;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.checks.Check;
 import org.wetmil.checks.Checks;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of cells on which checks fired, one a row, as far as a list can be read. */
 final class FiredSheet {

@@ -8,8 +8,8 @@ import org.wetmil.audit.MeasureAudit;
 import org.wetmil.audit.model.JudgedEffect;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.ratio.GroupRatio;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of groups, one a row for each measure. */
 final class GroupsSheet {

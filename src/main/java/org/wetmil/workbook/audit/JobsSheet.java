@@ -14,8 +14,8 @@ import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.ratio.JobRatio;
 import org.wetmil.audit.tables.TableMoves;
 import org.wetmil.quantity.UnitSystem;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of jobs, one a row: what was bid, what it took, what the change would have bid. */
 final class JobsSheet {

@@ -2,9 +2,9 @@ package org.wetmil.workbook.audit;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /** What all lists share: headings in row 1, one record a row, a filter, headings that stay. */
 final class ListSheet {

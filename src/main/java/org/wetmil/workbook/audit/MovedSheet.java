@@ -5,8 +5,8 @@ import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.tables.MovedFigure;
 import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Origin;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of figures that are others today than in the tables of a past bid. */
 final class MovedSheet {

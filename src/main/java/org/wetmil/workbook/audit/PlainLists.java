@@ -1,9 +1,9 @@
 package org.wetmil.workbook.audit;
 
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.wetmil.workbook.fill.Heights;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Heights;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The lists of words: mistakes found in the bids, and files that gave none. */
 final class PlainLists {

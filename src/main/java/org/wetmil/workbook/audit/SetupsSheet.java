@@ -15,8 +15,8 @@ import org.wetmil.audit.past.PastLine;
 import org.wetmil.audit.ratio.SetupRatio;
 import org.wetmil.checks.Check;
 import org.wetmil.checks.Checks;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of checks that fired on past lines, and whether such lines ran over. */
 final class SetupsSheet {

@@ -2,8 +2,8 @@ package org.wetmil.workbook.audit;
 
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.audit.change.Suggestion;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of figures to change, one a row. */
 final class SuggestedSheet {

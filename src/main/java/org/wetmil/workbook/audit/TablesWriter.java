@@ -14,8 +14,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.audit.change.Suggestion;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** Writes suggested figures as the sheets that a bid states its tables on. */
 public final class TablesWriter {

@@ -9,6 +9,11 @@ import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.NewWorkbook;
+import org.wetmil.workbook.fill.beside.BasisBook;
+import org.wetmil.workbook.fill.beside.FillStamp;
+import org.wetmil.workbook.fill.page.BidPage;
+import org.wetmil.workbook.fill.page.Coin;
+import org.wetmil.workbook.look.Look;
 
 /**
  * A workbook for the customer: the Bid page alone, as values. It is made anew rather than cut from

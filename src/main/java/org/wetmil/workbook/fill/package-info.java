@@ -1,2 +1,2 @@
-/** What a filled workbook adds: the columns beside the bid, and the sheets after it. */
+/** What a filled workbook adds, put together: the columns beside the bid, the sheets after it. */
 package org.wetmil.workbook.fill;

@@ -3,8 +3,8 @@ package org.wetmil.workbook.reconcile;
 import java.util.List;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.reconcile.use.Tally;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** Writes the amounts of some lines as the ledgers have them, a column for each currency. */
 final class AmountCells {

@@ -6,10 +6,10 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.checks.Finding;
 import org.wetmil.workbook.copy.LeanWorkbook;
-import org.wetmil.workbook.fill.FindingsList;
-import org.wetmil.workbook.fill.FindingsList.Column;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.FindingsList;
+import org.wetmil.workbook.look.FindingsList.Column;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of findings in ledgers and in what came of comparing them, by file and line. */
 final class BookFindings {

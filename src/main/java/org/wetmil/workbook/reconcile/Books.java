@@ -9,7 +9,7 @@ import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.PlacedLine;
 import org.wetmil.reconcile.Reconciliation;
-import org.wetmil.workbook.fill.Texts;
+import org.wetmil.workbook.look.Texts;
 
 /**
  * What is written, in the units of the bids, and the formulas over the list of ledger lines.

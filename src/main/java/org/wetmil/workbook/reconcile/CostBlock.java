@@ -6,8 +6,8 @@ import org.apache.poi.ss.util.CellReference;
 import org.wetmil.ledger.LineKind;
 import org.wetmil.reconcile.use.CoatingUse;
 import org.wetmil.reconcile.use.MoneyVariance;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** What price and quantity did to the cost, by job and coating; where prices are stated. */
 final class CostBlock {

@@ -8,9 +8,9 @@ import org.wetmil.reconcile.Reconciliation;
 import org.wetmil.reconcile.match.Match;
 import org.wetmil.reconcile.match.Reason;
 import org.wetmil.reconcile.use.Tally;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
-import org.wetmil.workbook.fill.Texts;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
+import org.wetmil.workbook.look.Texts;
 
 /** Whether every line and every cent that was read has its place. */
 final class CountsBlock {

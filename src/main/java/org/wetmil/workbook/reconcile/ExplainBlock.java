@@ -2,8 +2,8 @@ package org.wetmil.workbook.reconcile;
 
 import org.wetmil.quantity.Quantity;
 import org.wetmil.reconcile.use.CoatingUse;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** What alone would explain the use: a loss, a spread or a film, each with the others as bid. */
 final class ExplainBlock {

@@ -5,9 +5,9 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.reconcile.flag.Flag;
-import org.wetmil.workbook.fill.Heights;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Heights;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** What was flagged, what each flag could mean and what to look at first; in words. */
 final class FlagBlock {

@@ -6,9 +6,9 @@ import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.reconcile.use.MoneyVariance;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
-import org.wetmil.workbook.fill.Texts;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
+import org.wetmil.workbook.look.Texts;
 
 /** The list of sums by coating or by job. */
 final class GroupSheet {

@@ -6,8 +6,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.ledger.LedgerColumn;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.PlacedLine;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of every ledger line, once, matched or not. */
 final class LedgerSheet {

@@ -8,8 +8,8 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.wetmil.ledger.LedgerColumn;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.PlacedLine;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** Writes the cells of ledger lines; their styles are made at once. */
 final class LineCells {

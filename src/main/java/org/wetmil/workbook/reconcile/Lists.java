@@ -8,9 +8,9 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.RowsLater;
-import org.wetmil.workbook.fill.Heights;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Heights;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** What every list has: frozen headings, a filter, and pages as wide as the list. */
 final class Lists {

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.reconcile.use.GroupUse;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of what the ledgers say by month; a bid has no month. */
 final class MonthSheet {

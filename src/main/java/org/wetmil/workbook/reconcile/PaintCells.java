@@ -5,8 +5,8 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.wetmil.reconcile.use.KindSums;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** Writes bid, what the ledgers say and the variance into one row. */
 final class PaintCells {

@@ -14,10 +14,10 @@ import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.ReconcileSettings;
 import org.wetmil.reconcile.Reconciler;
 import org.wetmil.reconcile.SettingsTaken;
-import org.wetmil.workbook.fill.Heights;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Heights;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /** The page that says what the figures rest on. */
 final class ReconcileBasis {

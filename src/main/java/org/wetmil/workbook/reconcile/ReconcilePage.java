@@ -5,10 +5,10 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.ledger.LineKind;
 import org.wetmil.reconcile.use.CoatingUse;
-import org.wetmil.workbook.fill.FindingsList;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.FindingsList;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /** The first page: whether everything adds up, then paint, cost and explanation by coating. */
 final class ReconcilePage {

@@ -12,8 +12,8 @@ import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.Reconciliation;
 import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.NewWorkbook;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Marks;
+import org.wetmil.workbook.fill.beside.Marks;
+import org.wetmil.workbook.look.Look;
 
 /** Writes the workbook that compares purchases with bids. */
 public final class ReconcileWriter {

@@ -8,8 +8,8 @@ import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.Place;
 import org.wetmil.reconcile.PlacedLine;
 import org.wetmil.reconcile.match.Reason;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
 
 /** The list of lines that are matched to no coating, those to act on first. */
 final class UnmatchedSheet {

@@ -1,7 +1,7 @@
 package org.wetmil.workbook.reconcile;
 
 import org.apache.poi.ss.util.CellReference;
-import org.wetmil.workbook.fill.Texts;
+import org.wetmil.workbook.look.Texts;
 
 /**
  * Where the rows of coatings stand on the page, for formulas of other sheets.

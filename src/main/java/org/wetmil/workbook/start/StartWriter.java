@@ -21,7 +21,7 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
-import org.wetmil.workbook.fill.Highlights;
+import org.wetmil.workbook.fill.beside.Highlights;
 import org.wetmil.workbook.start.rooms.RoomList;
 import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.template.TemplateWriter;

@@ -11,9 +11,9 @@ import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.UnitSystem;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /** The blank sheet of bid lines: an Excel table with a column for every input. */
 final class BidForm {

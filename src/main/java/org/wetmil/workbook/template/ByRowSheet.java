@@ -14,9 +14,9 @@ import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /**
  * A sheet that lists every setting or rate by name, with room for the estimator's own value beside

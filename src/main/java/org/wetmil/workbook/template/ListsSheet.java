@@ -14,9 +14,9 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.InputColumn;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Texts;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Texts;
 
 /** The names that drop-down lists offer: those built in, then those on the estimator's sheets. */
 final class ListsSheet {

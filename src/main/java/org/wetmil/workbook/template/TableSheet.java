@@ -9,9 +9,9 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Field;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.quantity.UnitSystem;
-import org.wetmil.workbook.fill.Look;
-import org.wetmil.workbook.fill.Pages;
-import org.wetmil.workbook.fill.Rows;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Rows;
 
 /** A blank sheet for one of the tables of figures: its headings, and room for rows. */
 final class TableSheet {

@@ -12,7 +12,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
-import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.look.Look;
 
 /** Writes a blank bid workbook. */
 public final class TemplateWriter {

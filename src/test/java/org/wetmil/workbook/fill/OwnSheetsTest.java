@@ -26,6 +26,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.jobs.FillReport;
+import org.wetmil.workbook.fill.page.HoursColumn;
+import org.wetmil.workbook.fill.page.OrderColumn;
 
 /** What the sheets after the estimator's hold, on the clinic. */
 class OwnSheetsTest {

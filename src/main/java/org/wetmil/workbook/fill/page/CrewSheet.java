@@ -1,0 +1,298 @@
+package org.wetmil.workbook.fill.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.UnitSystem;
+import org.wetmil.trade.FilterMesh;
+import org.wetmil.workbook.look.Heights;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
+import org.wetmil.workbook.look.Plain;
+import org.wetmil.workbook.look.Rows;
+
+/**
+ * One page a room for the crew. The figures to set and to keep are read from two metres; their
+ * units stand in the headings. A room with more lines than a page takes is parted evenly.
+ */
+final class CrewSheet {
+  /** A sheet takes 1,026 page breaks. */
+  static final int MOST_PAGES = 1_000;
+
+  /** A line of what to change when it goes wrong. */
+  private static final int TROUBLE_PT = 18;
+
+  /** Pages that have the drawing; beyond, the workbook would be slow to open. */
+  private static final int MOST_DRAWINGS = 200;
+
+  /** What the lines of a page share of its height, so that the rest fits on paper of any size. */
+  private static final double LINES_PT = 240;
+
+  /** Lines of a page that is not full, and of one that is. */
+  private static final double LINE_PT = 39;
+
+  private static final double CLOSE_PT = 30;
+
+  /** How much larger than the usual font a figure is, on a page that is not full and on one. */
+  private static final int FAR = 18;
+
+  private static final int CLOSE = 13;
+
+  private static final int[] WIDTHS = {25, 24, 13, 14, 13, 13, 9, 13, 13};
+  private static final int LAST = WIDTHS.length - 1;
+
+  /** First column of the drawing, beside the words on what to change. */
+  private static final int DRAWING = 5;
+
+  private static final List<String> TROUBLES = List.of("runs", "clogs", "edges", "thick", "thin");
+
+  private final XSSFSheet sheet;
+  private final Look look;
+  private final CrewLook standing;
+  private final FilledBid filled;
+  private final Wording wording;
+  private final Rows rows;
+  private int drawn;
+
+  CrewSheet(XSSFSheet sheet, Look look, FilledBid filled) {
+    this.sheet = sheet;
+    this.look = look;
+    this.standing = new CrewLook(look);
+    this.filled = filled;
+    this.rows = new Rows(sheet);
+    this.wording = Wording.of(filled.bid().catalogue().text(Setting.CREW_LANGUAGE));
+  }
+
+  /** The lines of one page, and which of the room's pages it is. */
+  private record Page(List<FilledLine> lines, int number, int of) {}
+
+  void write() {
+    for (int i = 0; i < WIDTHS.length; i++) {
+      sheet.setColumnWidth(i, WIDTHS[i] * 256);
+    }
+    List<Page> pages = new ArrayList<>();
+    rooms().values().forEach(lines -> pages.addAll(pages(lines)));
+    for (int i = 0; i < Math.min(MOST_PAGES, pages.size()); i++) {
+      if (i > 0) {
+        sheet.setRowBreak(rows.number() - 1);
+      }
+      page(pages.get(i));
+    }
+    if (pages.isEmpty()) {
+      rows.row().text(wording.get("crew.nothing"), look.strong());
+    }
+    if (pages.size() > MOST_PAGES) {
+      rows.row().text(wording.get("crew.more", pages.size() - MOST_PAGES), look.strong());
+    }
+    Pages.landscape(sheet, WIDTHS.length, rows.number());
+    Pages.narrowMargins(sheet);
+  }
+
+  /** A room on one page where its lines fit, else on as few as take them, evenly. */
+  private static List<Page> pages(List<FilledLine> lines) {
+    for (int number = 1; ; number++) {
+      List<Page> pages = new ArrayList<>();
+      for (int i = 0; i < number; i++) {
+        int from = i * lines.size() / number;
+        int to = (i + 1) * lines.size() / number;
+        pages.add(new Page(lines.subList(from, to), i + 1, number));
+      }
+      boolean fit = pages.stream().allMatch(page -> height(page, CLOSE_PT) <= LINES_PT);
+      if (fit || number >= lines.size()) {
+        return pages;
+      }
+    }
+  }
+
+  private static double height(Page page, double least) {
+    return page.lines().stream().mapToDouble(line -> height(line, least)).sum();
+  }
+
+  private static double height(FilledLine line, double least) {
+    String surface = line.line().text(InputColumn.SURFACE);
+    return Math.min(
+        LINES_PT,
+        Math.max(
+            least,
+            Math.max(
+                Heights.of(surface, WIDTHS[0], 16), Heights.of(coating(line), WIDTHS[1], 13))));
+  }
+
+  private Map<String, List<FilledLine>> rooms() {
+    Map<String, List<FilledLine>> rooms = new LinkedHashMap<>();
+    filled
+        .lines()
+        .filter(line -> line.work().isIncluded())
+        .forEach(
+            line ->
+                rooms
+                    .computeIfAbsent(
+                        line.line().text(InputColumn.FLOOR)
+                            + "\n"
+                            + Names.key(line.line().text(InputColumn.ROOM)),
+                        room -> new ArrayList<>())
+                    .add(line));
+    return rooms;
+  }
+
+  private void page(Page page) {
+    FilledLine first = page.lines().get(0);
+    UnitSystem system = first.system();
+    String named = first.line().text(InputColumn.ROOM);
+    String room = named.isEmpty() ? wording.get("crew.room") : named;
+    String floor = first.line().text(InputColumn.FLOOR);
+    String title = page.of() == 1 ? room : wording.get("crew.part", room, page.number(), page.of());
+    rows.row().text(title, standing.poster());
+    rows.height(34);
+    String place = floor.isEmpty() || floor.equalsIgnoreCase(room) ? "" : floor + ", ";
+    rows.row()
+        .text(place + filled.bid().job() + ": " + wording.get("crew.title"), look.text(false))
+        .height(18);
+    headings(system);
+    boolean close = height(page, LINE_PT) > LINES_PT;
+    page.lines().forEach(line -> line(line, system, close));
+    double distance = filled.bid().catalogue().number(Setting.DISTANCE);
+    double overlap = filled.bid().catalogue().number(Setting.OVERLAP);
+    String away = shown(distance, Quantity.FAN_WIDTH, system, 0);
+    sentence(wording.get("crew.pass", away, Plain.number(100 * overlap)));
+    int from = rows.number() + 1;
+    rows.row().text(wording.get("crew.change"), look.block());
+    rows.underline(WIDTHS.length, look.block());
+    rows.height(18);
+    for (String trouble : TROUBLES) {
+      rows.row()
+          .text(wording.get("crew." + trouble), standing.medium(true))
+          .text(wording.get("crew." + trouble + ".do"), standing.medium(false));
+      rows.height(TROUBLE_PT);
+    }
+    if (drawn++ < MOST_DRAWINGS) {
+      new PassDrawing(
+              sheet, new int[] {DRAWING, LAST}, new int[] {from, rows.number() - 1}, TROUBLE_PT)
+          .draw(away, overlap);
+    }
+    sentence(wording.get("crew.board"));
+    sentence(wording.get("crew.caution"));
+  }
+
+  private void headings(UnitSystem system) {
+    String length = system == UnitSystem.US ? "10 ft" : "3 m";
+    rows.row();
+    for (String heading :
+        List.of(
+            wording.get("crew.surface"),
+            wording.get("crew.coating"),
+            wording.get("crew.tip"),
+            wording.get("crew.pressure", Quantity.PRESSURE.unit(system).symbol()),
+            wording.get("crew.pace", length),
+            wording.get("crew.gauge", Quantity.FILM.unit(system).symbol()),
+            wording.get("crew.coats"),
+            wording.get("crew.fan"),
+            wording.get("crew.filter"))) {
+      rows.text(heading, look.heading());
+    }
+    rows.height(Heights.HEADING_PT);
+  }
+
+  private void sentence(String text) {
+    rows.row().text(text, standing.boxed());
+    rows.underline(WIDTHS.length, standing.boxed());
+    int width = 0;
+    for (int each : WIDTHS) {
+      width += each;
+    }
+    rows.height(Heights.of(text, width, 13) + 4);
+    merged(0);
+  }
+
+  private void merged(int first) {
+    int row = rows.number() - 1;
+    // unchecked, since the check looks at all regions before; these cannot overlap
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, LAST));
+  }
+
+  private void line(FilledLine line, UnitSystem system, boolean close) {
+    var figure = standing.farFigure(close ? CLOSE : FAR);
+    rows.row()
+        .text(line.line().text(InputColumn.SURFACE), standing.large(true))
+        .text(coating(line), standing.smaller());
+    rows.height(height(line, close ? CLOSE_PT : LINE_PT));
+    if (!line.isSetUp()) {
+      rows.text(wording.get("crew.open"), standing.large(false));
+      merged(2);
+      return;
+    }
+    if (!line.followed().isTip()) {
+      rows.text(wording.get("crew.none"), figure)
+          .text(wording.get("crew.noTip"), standing.large(false));
+      merged(3);
+      return;
+    }
+    int orifice = line.followed().tip().orificeThou();
+    rows.text(line.followed().tip().code(), figure)
+        .text(number(Quantity.PRESSURE.shown(line.setPsi(), system), 0), figure)
+        .text(pace(line.base(FilledColumn.SPEED), system), figure)
+        .text(
+            number(
+                Quantity.FILM.shown(line.base(FilledColumn.WET_FILM), system),
+                system == UnitSystem.US ? 1 : 0),
+            figure)
+        .text(String.valueOf(line.coats().coats()), figure)
+        .text(
+            shown(line.followed().fanIn(), Quantity.FAN_WIDTH, system, 0)
+                + "\n"
+                + orifice(orifice, system),
+            standing.smaller())
+        .text(
+            FilterMesh.coarsestFor(orifice, filled.bid().catalogue().number(Setting.FILTER_SHARE))
+                .map(mesh -> wording.get("crew.mesh", mesh.number()))
+                .orElse(""),
+            standing.smaller());
+  }
+
+  private static String coating(FilledLine line) {
+    if (!line.isSetUp()) {
+      return line.line().text(InputColumn.COATING);
+    }
+    List<String> words = new ArrayList<>(List.of(line.work().coating().name()));
+    for (InputColumn column : List.of(InputColumn.COLOUR, InputColumn.SHEEN)) {
+      if (!line.line().text(column).isEmpty()) {
+        words.add(line.line().text(column));
+      }
+    }
+    return String.join(", ", words);
+  }
+
+  private static String orifice(int thou, UnitSystem system) {
+    return system == UnitSystem.US
+        ? String.format(Locale.ROOT, "0.%03d in", thou)
+        : shown(thou, Quantity.ORIFICE, system, 2);
+  }
+
+  /** Seconds for 10 ft or 3 m. */
+  private static String pace(double speedInPerS, UnitSystem system) {
+    double seconds =
+        system == UnitSystem.US
+            ? 120 / speedInPerS
+            : 300 / Quantity.GUN_SPEED.shown(speedInPerS, system);
+    return number(seconds, 1);
+  }
+
+  private static String number(double value, int decimals) {
+    return String.format(Locale.ROOT, "%." + decimals + "f", value);
+  }
+
+  private static String shown(double base, Quantity quantity, UnitSystem system, int decimals) {
+    return number(quantity.shown(base, system), decimals) + " " + quantity.unit(system).symbol();
+  }
+}

@@ -1,0 +1,58 @@
+package org.wetmil.workbook.fill.page;
+
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.checks.Finding;
+import org.wetmil.workbook.copy.LeanWorkbook;
+import org.wetmil.workbook.fill.beside.Addresses;
+import org.wetmil.workbook.look.FindingsList;
+import org.wetmil.workbook.look.FindingsList.Column;
+import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Rows;
+import org.wetmil.workbook.look.Texts;
+
+/** The list of findings of a bid, each with a link to its cell. */
+public final class FindingsSheet {
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.check(27),
+          Column.room("Room", 15),
+          Column.surface("Surface", 14),
+          Column.message(50),
+          Column.MEASURED,
+          Column.LIMIT,
+          Column.why(38),
+          Column.advice(38));
+
+  private final XSSFSheet sheet;
+  private final Addresses addresses;
+  private final XSSFCellStyle link;
+  private final FindingsList list;
+
+  public FindingsSheet(XSSFSheet sheet, Look look, Addresses addresses) {
+    this.sheet = sheet;
+    this.addresses = addresses;
+    this.link = look.link();
+    this.list =
+        new FindingsList(
+            look, COLUMNS, new FindingsList.Place(List.of("Cell"), List.of(13), this::link));
+  }
+
+  /**
+   * @param findings worst first
+   */
+  public void write(LeanWorkbook workbook, List<Finding> findings) {
+    list.write(workbook, sheet, findings);
+  }
+
+  private void link(Rows rows, Finding finding) {
+    String address = addresses.of(finding);
+    if (!address.isEmpty()) {
+      String target = "#" + Texts.sheet(finding.spot().sheet()) + "!" + address;
+      String shown = finding.spot().sheet() + "!" + address;
+      rows.formula(
+          "HYPERLINK(" + Texts.quoted(target) + "," + Texts.quoted(shown) + ")", shown, link);
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package org.wetmil.workbook.look;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.workbook.copy.AddedCell;
+import org.wetmil.workbook.copy.CellContent;
+import org.wetmil.workbook.copy.Cells;
+
+/** Writes cells of a page anywhere, so that blocks can stand side by side. */
+public final class Canvas {
+  private final XSSFSheet sheet;
+  private final Cells cells;
+
+  public Canvas(XSSFSheet sheet) {
+    this.sheet = sheet;
+    this.cells = Cells.of(sheet);
+  }
+
+  public XSSFSheet sheet() {
+    return sheet;
+  }
+
+  public Canvas text(int row, int column, String text, XSSFCellStyle style) {
+    return put(row, column, Contents.text(text), style);
+  }
+
+  public Canvas number(int row, int column, double value, XSSFCellStyle style) {
+    return put(row, column, Contents.number(value), style);
+  }
+
+  /** A formula with its value; the value alone where there is no formula. */
+  public Canvas formula(int row, int column, String formula, double value, XSSFCellStyle style) {
+    return put(row, column, Contents.formula(formula, value), style);
+  }
+
+  public Canvas formula(int row, int column, String formula, String value, XSSFCellStyle style) {
+    return put(row, column, Contents.formula(formula, value), style);
+  }
+
+  /** Gives the cells of a row that have none a style, so that its line runs across. */
+  public Canvas across(int row, int first, int last, XSSFCellStyle style) {
+    for (int column = first; column <= last; column++) {
+      if (cells.get(row, column) == null) {
+        put(row, column, new CellContent.Blank(), style);
+      }
+    }
+    return this;
+  }
+
+  /** The text that was put into a cell. */
+  public String textAt(int row, int column) {
+    return ((CellContent.Text) value(row, column)).value();
+  }
+
+  /** The number that was put into a cell. */
+  public double numberAt(int row, int column) {
+    return ((CellContent.Num) value(row, column)).value();
+  }
+
+  private CellContent value(int row, int column) {
+    CellContent content = cells.get(row, column);
+    return content instanceof CellContent.Formula formula ? formula.cached() : content;
+  }
+
+  public Canvas merged(int row, int first, int last) {
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
+    return this;
+  }
+
+  public Canvas height(int row, double points) {
+    cells.height(row, (float) points);
+    return this;
+  }
+
+  /** An address on this sheet as its own formulas write it. */
+  public static String at(int row, int column) {
+    return new CellReference(row, column, true, true).formatAsString();
+  }
+
+  public static String range(int first, int last, int column) {
+    return at(first, column) + ":" + at(last, column);
+  }
+
+  /** An address on this sheet as formulas of other sheets write it. */
+  public String from(int row, int column) {
+    return Texts.sheet(sheet.getSheetName()) + "!" + at(row, column);
+  }
+
+  private Canvas put(int row, int column, CellContent content, XSSFCellStyle style) {
+    cells.put(row, new AddedCell(column, style == null ? 0 : style.getIndex(), content));
+    return this;
+  }
+}

@@ -1,0 +1,52 @@
+package org.wetmil.workbook.look;
+
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** How sheets of ours come out on paper. */
+public final class Pages {
+  private Pages() {}
+
+  /** Landscape, as wide as one page, as long as it takes, with a footer that numbers the pages. */
+  public static void landscape(XSSFSheet sheet, int columns, int rows) {
+    sheet.getPrintSetup().setLandscape(true);
+    fit(sheet, columns, rows);
+  }
+
+  /** Upright, as wide as one page. */
+  public static void upright(XSSFSheet sheet, int columns, int rows) {
+    sheet.getPrintSetup().setLandscape(false);
+    fit(sheet, columns, rows);
+  }
+
+  /** For pages that are full to the edge. */
+  public static void narrowMargins(XSSFSheet sheet) {
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
+    sheet.setMargin(PageMargin.TOP, 0.4);
+    sheet.setMargin(PageMargin.BOTTOM, 0.6);
+    sheet.setMargin(PageMargin.FOOTER, 0.3);
+  }
+
+  private static void fit(XSSFSheet sheet, int columns, int rows) {
+    sheet.setFitToPage(true);
+    PrintSetup print = sheet.getPrintSetup();
+    print.setFitWidth((short) 1);
+    print.setFitHeight((short) 0);
+    sheet.getFooter().setLeft("&F, &A");
+    sheet.getFooter().setRight("&P / &N");
+    sheet
+        .getWorkbook()
+        .setPrintArea(
+            sheet.getWorkbook().getSheetIndex(sheet), 0, columns - 1, 0, Math.max(0, rows - 1));
+    sheet.setDisplayGridlines(false);
+  }
+
+  /** An address with dollars: C4 becomes $C$4. */
+  public static String absolute(String address) {
+    CellReference at = new CellReference(address);
+    return new CellReference(at.getRow(), at.getCol(), true, true).formatAsString();
+  }
+}

@@ -1,0 +1,154 @@
+package org.wetmil.workbook.fill.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.wetmil.estimate.InputColumn.AREA;
+import static org.wetmil.estimate.InputColumn.COATING;
+import static org.wetmil.estimate.InputColumn.ROOM;
+import static org.wetmil.estimate.InputColumn.SURFACE;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Setting;
+import org.wetmil.estimate.BidLine;
+import org.wetmil.estimate.Bids;
+import org.wetmil.estimate.Estimator;
+import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.look.Look;
+
+class CrewSheetTest {
+  private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+
+  static List<String> languages() {
+    return Catalogue.builtIn().range(Setting.CREW_LANGUAGE).words();
+  }
+
+  /** A language is a file of its name, with the words and places of the English one. */
+  @ParameterizedTest
+  @MethodSource("languages")
+  void everyLanguageOfTheSettingHasAllItsWords(String language) throws IOException {
+    Properties english = words("English");
+    Properties words = words(language);
+
+    assertThat(words.stringPropertyNames()).isEqualTo(english.stringPropertyNames());
+    for (String key : words.stringPropertyNames()) {
+      assertThat(places(words.getProperty(key)))
+          .as(key)
+          .containsExactlyInAnyOrderElementsOf(places(english.getProperty(key)));
+    }
+  }
+
+  @Test
+  void spanishPagesAreSpanish() throws IOException {
+    List<String> texts = texts(Bids.settings("Crew language", "Spanish"), lines(1));
+
+    assertThat(texts).contains("Boquilla", "Paso: s por 10 ft").doesNotContain("Tip");
+  }
+
+  @Test
+  void figuresStandAloneAndTheirUnitsInTheHeadings() throws IOException {
+    assertThat(texts(Catalogue.builtIn(), lines(1)))
+        .contains("Pressure at pump, psi", "2000", "Wet gauge, mil", "4.5", "517");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 6, 8})
+  void roomOfUpToEightLinesIsOnePage(int lines) throws IOException {
+    assertThat(texts(Catalogue.builtIn(), lines(lines)))
+        .filteredOn(isTitle())
+        .containsExactly("Hall");
+  }
+
+  @Test
+  void longerRoomIsPartedEvenly() throws IOException {
+    assertThat(texts(Catalogue.builtIn(), lines(11)))
+        .filteredOn(text -> isTitle().test(text) || text.equals("walls"))
+        .containsExactlyElementsOf(
+            Stream.of(
+                    List.of("Hall, page 1 of 2"),
+                    List.of("walls", "walls", "walls", "walls", "walls"),
+                    List.of("Hall, page 2 of 2"),
+                    List.of("walls", "walls", "walls", "walls", "walls", "walls"))
+                .flatMap(List::stream)
+                .toList());
+  }
+
+  @Test
+  void eachPageHasItsDrawing() throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      XSSFSheet sheet = written(workbook, Catalogue.builtIn(), lines(11));
+      // gun, fan, work, arrow and label; three passes, two laps, three arrows and their label
+      assertThat(sheet.getDrawingPatriarch().getShapes()).hasSize(2 * (5 + 9));
+    }
+  }
+
+  private static java.util.function.Predicate<String> isTitle() {
+    return text -> text.startsWith("Hall");
+  }
+
+  private static BidLine[] lines(int n) {
+    return Stream.generate(
+            () -> Bids.line(ROOM, "Hall", SURFACE, "walls", COATING, "latex", AREA, 500))
+        .limit(n)
+        .toArray(BidLine[]::new);
+  }
+
+  private static List<String> texts(Catalogue catalogue, BidLine... lines) throws IOException {
+    List<String> texts = new ArrayList<>();
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      for (Row row : written(workbook, catalogue, lines)) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.STRING) {
+            texts.add(cell.getStringCellValue());
+          }
+        }
+      }
+    }
+    return texts;
+  }
+
+  private static XSSFSheet written(XSSFWorkbook workbook, Catalogue catalogue, BidLine... lines) {
+    XSSFSheet sheet = workbook.createSheet("Crew");
+    new CrewSheet(
+            sheet, new Look(workbook), Estimator.fill(Bids.bid(catalogue, UnitSystem.US, lines)))
+        .write();
+    return sheet;
+  }
+
+  private static Properties words(String language) throws IOException {
+    Properties words = new Properties();
+    String file = "wording_" + language.toLowerCase(Locale.ROOT) + ".properties";
+    try (InputStream in = Wording.class.getResourceAsStream(file)) {
+      assertThat(in).as(file).isNotNull();
+      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    }
+    return words;
+  }
+
+  private static List<String> places(String text) {
+    Matcher matcher = PLACE.matcher(text);
+    List<String> places = new ArrayList<>();
+    while (matcher.find()) {
+      places.add(matcher.group());
+    }
+    return places;
+  }
+}
