@@ -28,8 +28,4 @@ public enum LedgerColumn {
   public boolean isNumber() {
     return this == QUANTITY || this == UNIT_PRICE || this == AMOUNT;
   }
-
-  public boolean isMoney() {
-    return this == UNIT_PRICE || this == AMOUNT;
-  }
 }

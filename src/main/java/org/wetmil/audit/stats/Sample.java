@@ -9,9 +9,8 @@ import org.apache.commons.math3.distribution.TDistribution;
 /**
  * Numbers of unequal weight. With all weights 1 every figure is the textbook one.
  *
- * <p>A number may weigh less because only a part of it is about the matter ({@link #ofParts}), or
- * because it is less exact ({@link #ofPrecisions}). The mean is the same; the parts also amount to
- * fewer observations.
+ * <p>A number weighs less where only a part of it is about the matter ({@link #ofParts}); the parts
+ * amount to fewer observations.
  */
 public final class Sample {
   /** Fewest observations that get an interval (house rule). */
@@ -50,20 +49,12 @@ public final class Sample {
     return new Sample(values.clone(), parts.clone(), weight, weight);
   }
 
-  /**
-   * @param precisions one over the variance of each value, as a share of that of the most exact
-   */
-  public static Sample ofPrecisions(double[] values, double[] precisions) {
-    double weight = Arrays.stream(precisions).sum();
-    return new Sample(values.clone(), precisions.clone(), weight, values.length);
-  }
-
   /** How many observations the numbers amount to. */
   public double count() {
     return count;
   }
 
-  /** Sum of the weights: how many whole or exact observations tell as much about the mean. */
+  /** Sum of the weights: how many whole observations tell as much about the mean. */
   public double weight() {
     return weight;
   }

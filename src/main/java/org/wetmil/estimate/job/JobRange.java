@@ -65,17 +65,6 @@ public record JobRange(
         drivers);
   }
 
-  /** The factor that moves the hours most. */
-  public Driver mostHours() {
-    return drivers.stream()
-        .reduce((a, b) -> width(b.hours()) > width(a.hours()) ? b : a)
-        .orElseThrow();
-  }
-
-  private static double width(Band band) {
-    return band.high() - band.low();
-  }
-
   /** Ranges of paint and hours from draws. */
   private record Maker(FilledBid filled, JobHours stated, Order order) {
     Band paint(JobDraws draws) {

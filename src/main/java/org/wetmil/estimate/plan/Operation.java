@@ -58,10 +58,6 @@ final class Operation {
     return free;
   }
 
-  boolean isFree() {
-    return open == 0;
-  }
-
   int room() {
     return room;
   }

@@ -110,10 +110,6 @@ record PastBook(
         : null;
   }
 
-  boolean statesLines(Measure measure) {
-    return taken.get(measure).stream().anyMatch(amount -> !Double.isNaN(amount));
-  }
-
   /** Takes from a filled bid what is to be kept. */
   private static final class Reader {
     private final Path file;

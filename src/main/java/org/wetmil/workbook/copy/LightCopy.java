@@ -157,7 +157,7 @@ public final class LightCopy {
 
   private OPCPackage openPackage(Scratch emptied) {
     try {
-      return emptied.library();
+      return emptied.opcPackage();
     } catch (IOException | OpenXML4JException | RuntimeException e) {
       throw damaged(e);
     }

@@ -20,7 +20,7 @@ interface Scratch {
   OutputStream write();
 
   /** The package for the library to change; never to be closed, which would save it. */
-  OPCPackage library() throws OpenXML4JException, IOException;
+  OPCPackage opcPackage() throws OpenXML4JException, IOException;
 
   PackageReader read();
 
@@ -34,7 +34,7 @@ interface Scratch {
       }
 
       @Override
-      public OPCPackage library() throws OpenXML4JException {
+      public OPCPackage opcPackage() throws OpenXML4JException {
         return OPCPackage.open(temporary.toFile(), PackageAccess.READ_WRITE);
       }
 
@@ -59,7 +59,7 @@ interface Scratch {
       }
 
       @Override
-      public OPCPackage library() throws OpenXML4JException, IOException {
+      public OPCPackage opcPackage() throws OpenXML4JException, IOException {
         return OPCPackage.open(new ByteArrayInputStream(bytes.toByteArray()));
       }
 

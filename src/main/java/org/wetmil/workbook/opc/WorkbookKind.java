@@ -44,11 +44,6 @@ public enum WorkbookKind {
     return outputExtension;
   }
 
-  /** Whether it may carry macros. */
-  public boolean hasMacros() {
-    return this == XLSM || this == XLTM;
-  }
-
   /**
    * The kind of a file.
    *

@@ -26,15 +26,6 @@ class StatisticsTest {
   }
 
   @Test
-  void lessExactNumbersStillCountAsWholeOnes() {
-    double[] halves = {0.5, 0.5, 0.5, 0.5};
-    Sample sample = Sample.ofPrecisions(new double[] {0.1, 0.2, 0.3, 0.4}, halves);
-    Sample whole = Sample.of(0.1, 0.2, 0.3, 0.4);
-    assertThat(sample.count()).isEqualTo(4);
-    assertThat(sample.interval().low()).isCloseTo(whole.interval().low(), within(1e-15));
-  }
-
-  @Test
   void theMedianOfNothingIsNotANumber() {
     assertThat(Sample.of().median()).isNaN();
     assertThat(Sample.of().mean()).isNaN();

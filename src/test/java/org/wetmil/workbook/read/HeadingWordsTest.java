@@ -2,6 +2,7 @@ package org.wetmil.workbook.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -100,7 +101,7 @@ class HeadingWordsTest {
   private List<BidTable> tables(Book book) {
     Path file = book.write(folder);
     try (PackageReader workbook = PackageReader.open(file);
-        MissingResults missing = new MissingResults(file, 100)) {
+        MissingResults missing = new MissingResults(() -> Files.newInputStream(file), 100)) {
       Grid grid =
           new GridReader(workbook, OwnMarks.of(workbook), missing).whole(workbook.sheets().get(0));
       return new TableFinder(grid, List.of(), Catalogue.builtIn(), new ArrayList<>())

@@ -2,8 +2,6 @@ package org.wetmil.workbook.read.grid;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,11 +36,6 @@ public final class MissingResults implements AutoCloseable {
   /** Gives the bytes of the workbook, without any protection. */
   public interface Opener {
     InputStream open() throws IOException;
-  }
-
-  public MissingResults(Path file, int mostRows) {
-    // From a stream: opened as a file, the library would write to the user's workbook.
-    this(() -> Files.newInputStream(file), mostRows);
   }
 
   public MissingResults(Opener workbook, int mostRows) {
