@@ -1,9 +1,6 @@
 package org.wetmil.checks;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,18 +8,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wetmil.ledger.LedgerColumn;
 import org.wetmil.ledger.LedgerLine;
-import org.wetmil.ledger.LineKind;
-import org.wetmil.quantity.Quantity;
-import org.wetmil.quantity.Unit;
-import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.PlacedLine;
-import org.wetmil.reconcile.Reconciliation;
-import org.wetmil.reconcile.bid.BidUse;
-import org.wetmil.reconcile.flag.Cause;
 import org.wetmil.reconcile.flag.Flag;
 import org.wetmil.reconcile.match.Reason;
-import org.wetmil.reconcile.use.CoatingUse;
-import org.wetmil.reconcile.use.KindSums;
 
 /** What came of comparing ledgers with bids. */
 final class UseChecks {
@@ -193,7 +181,7 @@ final class UseChecks {
   }
 
   /** The item and its description, where both are stated. */
-  private static String item(LedgerLine line) {
+  static String item(LedgerLine line) {
     return Stream.of(LedgerColumn.ITEM, LedgerColumn.DESCRIPTION)
         .map(line::text)
         .filter(text -> !text.isEmpty())
@@ -218,125 +206,11 @@ final class UseChecks {
         why,
         "Begin with what the finding says to look at first.",
         books -> {
-          Sums sums = new Sums(books.result());
+          FlagFaults faults = new FlagFaults(books);
           return books.result().flags().stream()
               .filter(flag -> flag.type() == type)
-              .map(flag -> flag(flag, books, sums));
+              .map(faults::fault);
         });
-  }
-
-  /** Uses and transfers, looked up once for each flag. */
-  private static final class Sums {
-    private final Map<List<String>, CoatingUse> uses = new HashMap<>();
-    private final Map<String, KindSums> ofCoating = new HashMap<>();
-    private final Map<String, Double> bidOfJob = new HashMap<>();
-
-    private Sums(Reconciliation result) {
-      result.uses().forEach(use -> uses.put(List.of(use.job(), use.coating()), use));
-      result.byCoating().forEach(group -> ofCoating.put(group.name(), group.ledger()));
-      result.byJob().forEach(group -> bidOfJob.put(group.name(), group.bidGal()));
-    }
-  }
-
-  private static Fault flag(Flag flag, ReconciledBooks books, Sums sums) {
-    CoatingUse use = sums.uses.get(List.of(flag.job(), flag.coating()));
-    String where = where(flag);
-    Say.Pair pair =
-        flag.line() != null
-            ? pairOfLine(flag, books)
-            : use == null ? pairOfJob(flag, books, sums) : pair(flag, use, books, sums);
-    String limit = pair.limit().isEmpty() ? "" : ", " + pair.limit();
-    return new Fault(
-        flag.line() == null ? Spot.JOB : Spot.ofLedger(flag.line().file(), flag.line().line()),
-        flag.job(),
-        flag.coating(),
-        pair.measured(),
-        pair.limit(),
-        where + ", " + flag.type().title() + ": " + pair.measured() + limit + causes(flag) + ".",
-        false);
-  }
-
-  /** A repeated line may be of no coating, and of no job. */
-  private static String where(Flag flag) {
-    String of =
-        Stream.of(flag.coating(), flag.job())
-            .filter(each -> !each.isEmpty())
-            .collect(Collectors.joining(" of "));
-    return of.isEmpty() ? Say.quoted(item(flag.line())) : of;
-  }
-
-  private static Say.Pair pairOfJob(Flag flag, ReconciledBooks books, Sums sums) {
-    double bidGal = sums.bidOfJob.get(flag.job());
-    return new Say.Pair("0 lines", Say.of(Quantity.VOLUME, bidGal, books.system()) + " bid");
-  }
-
-  private static Say.Pair pairOfLine(Flag flag, ReconciledBooks books) {
-    LedgerLine line = flag.line();
-    if (flag.type() == Flag.Type.DUPLICATE_LINE) {
-      LedgerLine first = flag.first();
-      return new Say.Pair(line.file() + ":" + line.line(), first.file() + ":" + first.line());
-    }
-    return new Say.Pair(
-        price(line.currency(), flag.pricePerGal(), books),
-        price(line.currency(), flag.usualPricePerGal(), books) + " is usual");
-  }
-
-  /** What was found and what it is compared with, each with the words that tell them apart. */
-  private static Say.Pair pair(Flag flag, CoatingUse use, ReconciledBooks books, Sums sums) {
-    UnitSystem system = books.system();
-    String bid = Say.of(Quantity.VOLUME, use.bid().paintGal(), system) + " bid";
-    return switch (flag.type()) {
-      case PRICE_OFF ->
-          new Say.Pair(
-              price(books.result().currency(), use.pricePaid().doubleValue(), books) + " paid",
-              price(books.result().currency(), use.bid().pricePerGal().doubleValue(), books)
-                  + " bid");
-      case ONE_SIDED_TRANSFER -> {
-        double out = sums.ofCoating.get(use.coating()).gallons(LineKind.TRANSFER_OUT);
-        double in = sums.ofCoating.get(use.coating()).gallons(LineKind.TRANSFER_IN);
-        yield new Say.Pair(
-            Say.of(Quantity.VOLUME, out, system) + " moved out of all jobs",
-            Say.of(Quantity.VOLUME, in, system) + " moved in");
-      }
-      case IMPOSSIBLE_YIELD ->
-          new Say.Pair(
-              Say.of(Quantity.VOLUME, use.usedGal(), system) + " used",
-              Say.of(Quantity.VOLUME, least(use.bid()), system)
-                  + " is the least for the film bid, with no loss in the air");
-      case NOTHING_BOUGHT -> new Say.Pair("nothing bought", bid);
-      default ->
-          new Say.Pair(
-              Say.of(Quantity.VOLUME, use.usedGal(), system) + " used",
-              bid
-                  + " ("
-                  + (use.varianceGal() < 0 ? "-" : "+")
-                  + Say.percent(Math.abs(use.varianceShare()))
-                  + ")");
-    };
-  }
-
-  /** Paint for the film bid at a transfer efficiency of 1, in US gallons. */
-  private static double least(BidUse bid) {
-    return bid.theoreticalGal() * bid.roughness() / (1 - bid.waste());
-  }
-
-  /** A price of a US gallon as that of the unit shown, as in $34.40 a gal or EUR 9.10 a L. */
-  private static String price(String currency, double perGal, ReconciledBooks books) {
-    Unit unit = Quantity.VOLUME.unit(books.system());
-    BigDecimal shown =
-        BigDecimal.valueOf(perGal * unit.si() / Unit.GALLON.si()).setScale(2, RoundingMode.HALF_UP);
-    String money = currency.length() > 1 ? currency + " " : currency;
-    return money + shown.toPlainString() + " a " + unit.symbol();
-  }
-
-  private static String causes(Flag flag) {
-    if (flag.causes().isEmpty()) {
-      return "";
-    }
-    return "; could be "
-        + flag.causes().stream().map(Cause::couldMean).collect(Collectors.joining("; or "))
-        + "; look first at "
-        + flag.causes().get(0).lookAt();
   }
 
   private static Fault missing(ReconciledBooks.BidRead bid) {

@@ -156,7 +156,7 @@ public final class FillWriter {
     BasisBook book = new BasisBook(filled);
     OwnSheets sheets = OwnSheets.create(workbook, job);
     // Basis first: formulas elsewhere use the names that it defines
-    new BasisSheet(workbook, sheets.basis(), look, filled, plans, book)
+    new BasisSheet(sheets.basis(), look, filled, plans, book)
         .write(stamp, read.fills(), sheets.renamed());
     new FindingsSheet(sheets.findings(), look, addresses).write(workbook, worstFirst);
     sheets.write(workbook, look, book, plans, worstFirst, stamp);

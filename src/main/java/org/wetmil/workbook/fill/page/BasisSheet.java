@@ -1,54 +1,38 @@
 package org.wetmil.workbook.fill.page;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Entry;
-import org.wetmil.catalogue.Kind;
-import org.wetmil.catalogue.Origin;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.checks.CheckLimits;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.FilledColumn;
-import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Openings;
 import org.wetmil.measure.MeasuringRule;
-import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.Constant;
 import org.wetmil.trade.Constants;
 import org.wetmil.workbook.fill.beside.BasisBook;
 import org.wetmil.workbook.fill.beside.FillStamp;
-import org.wetmil.workbook.fill.beside.FormulaCodes;
 import org.wetmil.workbook.fill.beside.SheetPlan;
-import org.wetmil.workbook.fill.beside.Totals;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
-import org.wetmil.workbook.look.Texts;
 import org.wetmil.workbook.read.earlier.BasisWords;
 import org.wetmil.workbook.read.earlier.EarlierFill;
-import org.wetmil.workbook.read.earlier.FormulaShapes;
 
 /**
  * The page that says what the figures rest on: the job's totals at the top, then every figure of
  * the tables with its unit, kind and source. Row formulas point at the values here.
  */
 public final class BasisSheet {
-  private static final int[] WIDTHS = {20, 26, 24, 16, 9, 16, 44, 20, 58, 16};
+  static final int[] WIDTHS = {20, 26, 24, 16, 9, 16, 44, 20, 58, 16};
 
-  private final XSSFWorkbook workbook;
   private final XSSFSheet sheet;
   private final Look look;
   private final FilledBid filled;
@@ -57,13 +41,7 @@ public final class BasisSheet {
   private final Rows rows;
 
   public BasisSheet(
-      XSSFWorkbook workbook,
-      XSSFSheet sheet,
-      Look look,
-      FilledBid filled,
-      List<SheetPlan> plans,
-      BasisBook book) {
-    this.workbook = workbook;
+      XSSFSheet sheet, Look look, FilledBid filled, List<SheetPlan> plans, BasisBook book) {
     this.sheet = sheet;
     this.look = look;
     this.filled = filled;
@@ -78,10 +56,10 @@ public final class BasisSheet {
    */
   public void write(FillStamp stamp, List<EarlierFill> fills, List<String> renamed) {
     top(renamed);
-    totals();
+    new BasisTotals(sheet.getWorkbook(), look, filled, plans, book, rows).write();
     follows();
     units();
-    figures();
+    new BasisFigures(sheet, look, plans, book, rows).write();
     constants();
     fills(stamp, fills);
     for (int i = 0; i < WIDTHS.length; i++) {
@@ -133,53 +111,6 @@ public final class BasisSheet {
 
   private void fact(String label, String value) {
     rows.row().text(label, look.strong()).text(value, look.text(false));
-  }
-
-  private void totals() {
-    rows.row().text("Totals of the lines that count", look.block());
-    rows.underline(WIDTHS.length, look.block());
-    total("Net area", FilledColumn.NET_AREA);
-    total("Paint", FilledColumn.PAINT);
-    Set<String> coatings = new LinkedHashSet<>();
-    filled
-        .lines()
-        .filter(FilledLine::isFilled)
-        .forEach(line -> coatings.add(line.work().coating().name()));
-    coatings.forEach(this::paintOf);
-    total("Labour of the lines", FilledColumn.LABOUR);
-    long left =
-        filled.lines().filter(FilledLine::isFilled).filter(line -> !line.isCounted()).count();
-    long open = filled.lines().filter(line -> !line.isFilled()).count();
-    rows.row()
-        .text("Lines left out by Include", look.strong())
-        .skip(2)
-        .number(left, look.number(0));
-    rows.row().text("Lines not filled", look.strong()).skip(2).number(open, look.number(0));
-    rows.gap();
-  }
-
-  private void total(String label, FilledColumn column) {
-    rows.row().text(label, look.strong()).text("", null).text("", null);
-    double value = column.quantity().shown(filled.total(column), book.system());
-    String formula = Totals.added(workbook, Totals.all(plans, column, book.system()));
-    rows.formula(formula, value, look.number(2))
-        .text(column.quantity().unit(book.system()).symbol(), look.text(false));
-  }
-
-  private void paintOf(String coating) {
-    rows.row().text("Paint", look.text(false)).text(coating, look.text(false)).text("", null);
-    double gal =
-        filled
-            .lines()
-            .filter(FilledLine::isCounted)
-            .filter(line -> line.work().coating().name().equals(coating))
-            .mapToDouble(line -> line.base(FilledColumn.PAINT))
-            .sum();
-    rows.formula(
-            Totals.added(workbook, Totals.ofCoating(plans, coating, book.system())),
-            Quantity.VOLUME.shown(gal, book.system()),
-            look.number(2))
-        .text(Quantity.VOLUME.unit(book.system()).symbol(), look.text(false));
   }
 
   private void follows() {
@@ -265,99 +196,5 @@ public final class BasisSheet {
     if (lines > 1) {
       rows.height(Heights.points(lines));
     }
-  }
-
-  private void figures() {
-    rows.row();
-    for (String heading : BasisWords.FIGURES) {
-      rows.text(heading, look.heading());
-    }
-    int headings = rows.number();
-    sheet.setRepeatingRows(new CellRangeAddress(headings - 1, headings - 1, -1, -1));
-    for (BasisBook.Item item : book.items()) {
-      rows.row()
-          .text(item.table(), look.text(false))
-          .text(item.row(), look.text(false))
-          .text(item.figure(), look.text(false));
-      value(item);
-      String address = Texts.sheet(sheet.getSheetName()) + "!$D$" + rows.number();
-      book.settle(item, address);
-      if (!item.name().isEmpty()) {
-        XSSFName name = workbook.createName();
-        name.setNameName(item.name());
-        name.setRefersToFormula(address);
-      }
-    }
-    FormulaCodes.of(plans, book).forEach(this::shapes);
-  }
-
-  private void shapes(FilledColumn column, FormulaCodes.Codes codes) {
-    rows.row()
-        .text(FormulaShapes.TABLE, look.text(false))
-        .text(column.heading(), look.text(false))
-        .text(FormulaShapes.FIGURE, look.text(false))
-        .number(codes.count(), look.plain())
-        .text("", look.text(false))
-        .text(Kind.DERIVED.word(), look.text(false))
-        .text("the formulas of this fill", look.text(true))
-        .text("this fill", look.text(false))
-        .text(
-            "how many of its formulas differ in more than their row; the codes tell ours from yours",
-            look.text(true))
-        .text(codes.text(), look.cut());
-  }
-
-  private void value(BasisBook.Item item) {
-    String unit = "";
-    String from = "built in";
-    double number = item.factor();
-    if (item.entry() == null) {
-      rows.number(number, look.plain());
-    } else {
-      Entry entry = item.entry();
-      from = entry.origin().text();
-      if (Double.isNaN(entry.number())) {
-        rows.text(entry.text(), look.plain());
-      } else {
-        unit = entry.quantity().unit(book.system()).symbol();
-        number = entry.quantity().shown(entry.number(), book.system());
-        String follows = follows(entry);
-        if (follows.isEmpty()) {
-          rows.number(number, look.plain());
-        } else {
-          rows.formula(follows, number, look.plain());
-        }
-      }
-    }
-    rows.text(unit, look.text(false))
-        .text(item.kind().word(), look.text(false))
-        .text(item.source(), look.text(true))
-        .text(from, look.text(false))
-        .text(item.meaning(), look.text(true));
-    if (Double.isNaN(number)) {
-      rows.text(item.entry().text(), look.plain());
-    } else {
-      rows.number(number, look.plain());
-    }
-    int lines =
-        Math.max(Heights.lines(item.source(), WIDTHS[6]), Heights.lines(item.meaning(), WIDTHS[8]));
-    if (lines > 1) {
-      rows.height(Heights.points(lines));
-    }
-  }
-
-  /** A formula that follows the estimator's own cell; empty when there is none to follow. */
-  private String follows(Entry entry) {
-    if (!(entry.origin() instanceof Origin.Cell cell)
-        || cell.isElsewhere()
-        || Double.isNaN(cell.cellNumber())
-        || entry.quantity() == Quantity.TEMPERATURE) {
-      return "";
-    }
-    String address = Texts.sheet(cell.sheet()) + "!" + Pages.absolute(cell.address());
-    Unit shown = entry.quantity().unit(book.system());
-    return cell.unit() == shown
-        ? address
-        : address + "*" + Totals.plain(cell.unit().si() / shown.si());
   }
 }
