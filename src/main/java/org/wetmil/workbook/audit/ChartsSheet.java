@@ -66,8 +66,9 @@ final class ChartsSheet {
       measure(measures.get(i), i, below);
     }
     Pages.landscape(sheet, COLUMNS, charts);
-    for (int i = 1; i < measures.size() * 2; i++) {
-      sheet.setRowBreak(i * (CHART_ROWS + 1) - 1);
+    // a measure on each page, its three charts together
+    for (int i = 1; i < measures.size(); i++) {
+      sheet.setRowBreak(i * 2 * (CHART_ROWS + 1));
     }
   }
 

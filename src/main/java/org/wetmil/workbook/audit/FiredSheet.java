@@ -35,7 +35,7 @@ final class FiredSheet {
         .flatMap(job -> job.fired().stream().map(fired -> new Place(job, fired)))
         .limit(MOST)
         .forEach(place -> row(rows, place));
-    ListSheet.end(sheet, HEADINGS.length, rows.number());
+    ListSheet.end(sheet, look, HEADINGS.length, rows);
   }
 
   private record Place(AuditedJob job, FiredCheck fired) {}

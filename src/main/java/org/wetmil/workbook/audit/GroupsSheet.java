@@ -30,7 +30,7 @@ final class GroupsSheet {
     "Chance of luck",
     "Never apart from"
   };
-  private static final int[] WIDTHS = {9, 15, 34, 7, 11, 8, 8, 8, 6, 10, 10, 10, 13, 10, 30};
+  private static final int[] WIDTHS = {9, 20, 34, 7, 11, 8, 8, 8, 6, 10, 10, 10, 13, 10, 30};
 
   private final XSSFSheet sheet;
   private final Look look;
@@ -48,7 +48,7 @@ final class GroupsSheet {
       Stream.concat(Stream.of(audit.ratios().all()), audit.ratios().groups().stream())
           .forEach(group -> group(rows, audit, group));
     }
-    ListSheet.end(sheet, HEADINGS.length, rows.number());
+    ListSheet.end(sheet, look, HEADINGS.length, rows);
   }
 
   private void group(Rows rows, MeasureAudit audit, GroupRatio group) {

@@ -40,7 +40,7 @@ final class JobsSheet {
 
   void write() {
     book.jobs().forEach(this::job);
-    ListSheet.end(sheet, JobsColumn.values().length, rows.number());
+    ListSheet.end(sheet, look, JobsColumn.values().length, rows);
   }
 
   /** How a job came out in a measure; empty when it cannot be compared. */

@@ -9,6 +9,7 @@ import org.wetmil.workbook.look.Rows;
 /** What all lists share: headings in row 1, one record a row, a filter, headings that stay. */
 final class ListSheet {
   private static final float HEADINGS_PT = 45;
+  private static final String NONE = "none";
 
   private ListSheet() {}
 
@@ -22,7 +23,12 @@ final class ListSheet {
     return rows;
   }
 
-  static void end(XSSFSheet sheet, int columns, int rows) {
+  /** An empty list says so, so that nobody takes it for a page that failed. */
+  static void end(XSSFSheet sheet, Look look, int columns, Rows written) {
+    if (written.number() == 1) {
+      written.row().text(NONE, look.text(false));
+    }
+    int rows = written.number();
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, Math.max(0, rows - 1), 0, columns - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));

@@ -40,7 +40,10 @@ final class MovedSheet {
     };
     Rows rows = ListSheet.begin(sheet, look, headings, WIDTHS);
     book.jobs().forEach(job -> job.moves().figures().forEach(figure -> row(rows, job, figure)));
-    ListSheet.end(sheet, headings.length, rows.number());
+    if (rows.number() == 1) {
+      rows.row().text("No bid has a figure that today's tables have otherwise.", look.text(false));
+    }
+    ListSheet.end(sheet, look, headings.length, rows);
   }
 
   private String symbol(Measure measure) {

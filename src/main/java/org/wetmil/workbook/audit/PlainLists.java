@@ -21,7 +21,7 @@ final class PlainLists {
           .text(finding.kind(), look.text(false));
       sentence(rows, look, finding.message());
     }
-    ListSheet.end(sheet, headings.length, rows.number());
+    ListSheet.end(sheet, look, headings.length, rows);
   }
 
   static void unreadable(XSSFSheet sheet, Look look, AuditBook book) {
@@ -33,7 +33,7 @@ final class PlainLists {
           .text(file.readable() ? "left alone" : "not read", look.text(false));
       sentence(rows, look, file.reason());
     }
-    ListSheet.end(sheet, headings.length, rows.number());
+    ListSheet.end(sheet, look, headings.length, rows);
   }
 
   private static void sentence(Rows rows, Look look, String text) {

@@ -115,7 +115,7 @@ final class SetupsSheet {
                 .forEach(setup -> outcome(rows, one.measure(), setup));
           }
         });
-    ListSheet.end(sheet, HEADINGS.length, rows.number());
+    ListSheet.end(sheet, look, HEADINGS.length, rows);
   }
 
   private static void count(PastLine line, Map<String, Map<String, Long>> surfaces) {

@@ -41,7 +41,7 @@ final class SuggestedSheet {
   void write() {
     Rows rows = ListSheet.begin(sheet, look, HEADINGS, WIDTHS);
     book.audit().suggestions().forEach(suggestion -> suggestion(rows, suggestion));
-    ListSheet.end(sheet, HEADINGS.length, rows.number());
+    ListSheet.end(sheet, look, HEADINGS.length, rows);
   }
 
   private void suggestion(Rows rows, Suggestion suggestion) {

@@ -17,4 +17,9 @@ public final class Plain {
   public static String percent(double share) {
     return number(share * 100) + " %";
   }
+
+  /** With spaces at which no line breaks, so that a number keeps its unit. */
+  public static String unbroken(String text) {
+    return text.replace(' ', '\u00a0');
+  }
 }

@@ -249,9 +249,9 @@ final class CrewSheet {
             figure)
         .text(String.valueOf(line.coats().coats()), figure)
         .text(
-            shown(line.followed().fanIn(), Quantity.FAN_WIDTH, system, 0)
-                + "\n"
-                + orifice(orifice, system),
+            Plain.unbroken(shown(line.followed().fanIn(), Quantity.FAN_WIDTH, system, 0))
+                + ", "
+                + Plain.unbroken(orifice(orifice, system)),
             standing.smaller())
         .text(
             FilterMesh.coarsestFor(orifice, filled.bid().catalogue().number(Setting.FILTER_SHARE))

@@ -69,11 +69,11 @@ final class PassDrawing {
     double pitch = band * (1 - overlap);
     for (int pass = 0; pass < PASSES; pass++) {
       double top = 0.06 + pass * pitch;
-      shape(ShapeTypes.RECT, FAN, 0.52, top, 0.86, top + band);
+      shape(ShapeTypes.RECT, FAN, 0.52, top, 0.82, top + band);
     }
     for (int pass = 1; pass < PASSES; pass++) {
       double top = 0.06 + pass * pitch;
-      shape(ShapeTypes.RECT, TWICE, 0.52, top, 0.86, 0.06 + (pass - 1) * pitch + band);
+      shape(ShapeTypes.RECT, TWICE, 0.52, top, 0.82, 0.06 + (pass - 1) * pitch + band);
     }
     for (int pass = 0; pass < PASSES; pass++) {
       double middle = 0.06 + pass * pitch + band / 2;
@@ -83,10 +83,10 @@ final class PassDrawing {
           INK,
           0.56,
           middle - 0.05,
-          0.82,
+          0.78,
           middle + 0.05);
     }
-    label(Plain.percent(overlap), 0.86, 0.06 + pitch, 1.0);
+    label(Plain.unbroken(Plain.percent(overlap)), 0.82, 0.06 + pitch, 1.0);
   }
 
   private void shape(int type, int[] fill, double left, double top, double right, double bottom) {

@@ -39,6 +39,9 @@ final class PlanPage {
   private static final int MOST_BARS = 40;
   private static final int MOST_ROOMS = 1_000;
 
+  /** More would be too small to read; the notes then begin a page. */
+  private static final int MOST_ROWS_ON_A_PAGE = 85;
+
   private final Canvas page;
   private final Look look;
   private final FilledJob job;
@@ -94,8 +97,14 @@ final class PlanPage {
     }
     drying(plan);
     air();
+    int notes = next;
     notes();
     Pages.upright(page.sheet(), WIDTHS.length, next);
+    if (next <= MOST_ROWS_ON_A_PAGE) {
+      page.sheet().getPrintSetup().setFitHeight((short) 1);
+    } else {
+      page.sheet().setRowBreak(notes - 1);
+    }
     Pages.narrowMargins(page.sheet());
   }
 
@@ -209,6 +218,7 @@ final class PlanPage {
     next++;
     for (String text :
         List.of(
+            "A bar runs from the morning of a room's first day to the evening of its last.",
             "The crew works together. Each room is masked and prepared as a whole, then come its"
                 + " coats, primer and filler first. Of what is dry the crew does first what is in"
                 + " the pump, then what most work is ready for; while all of it dries it begins the"
