@@ -80,8 +80,10 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
     Expr total = terms.input(InputColumn.SPECIFIED_FILM);
     Expr solids = terms.entry(row, "Volume solids");
     Expr wanted = thinned(work, terms, total).over(solids.times(coatsCell));
-    return Expr.max(
-        terms.entry(row, "Wet film min"), Expr.min(terms.entry(row, "Wet film max"), wanted));
+    Expr held =
+        Expr.max(
+            terms.entry(row, "Wet film min"), Expr.min(terms.entry(row, "Wet film max"), wanted));
+    return new Expr.Part(Given.TARGET, held);
   }
 
   /** A volume or film times (1 + thinner), where there is thinner. */

@@ -36,6 +36,17 @@ public sealed interface Expr {
   /** A cell that the formula follows, with the number that it holds now. */
   record At(Place place, double value) implements Expr {}
 
+  /**
+   * A part that has a name for whoever explains the formula: a number that no formula can point at,
+   * or a figure that has no cell. It prints and computes as what it is.
+   */
+  record Part(Place place, Expr of) implements Expr {
+    @Override
+    public double value() {
+      return of.value();
+    }
+  }
+
   /** {@code a + b + ...}. */
   record Sum(List<Expr> terms) implements Expr {
     public Sum {
@@ -171,6 +182,11 @@ public sealed interface Expr {
 
   static Expr at(Place place, double value) {
     return new At(place, value);
+  }
+
+  /** A number that stands in the formula for a place. */
+  static Expr told(Place place, double value) {
+    return new Part(place, num(value));
   }
 
   /** A sum; sums among the terms are opened, so that it reads without brackets. */
