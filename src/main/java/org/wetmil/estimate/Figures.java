@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.wetmil.catalogue.BucketTest;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
@@ -211,29 +212,37 @@ final class Figures {
       cells.put(FilledColumn.FLOW, shown(followed.gun().flowGpm(), Quantity.FLOW));
       return;
     }
-    Expr pressure = cell(FilledColumn.PRESSURE);
-    if (followed.gun().test() != null) {
-      Row test = followed.gun().test().row();
-      Expr share = pressure.over(terms.entry(test, "Pressure"));
-      live(FilledColumn.FLOW, terms.entry(test, "Flow").times(Expr.sqrt(share)));
-      return;
-    }
     Expr orifice =
-        own ? cell(FilledColumn.ORIFICE) : terms.given(Given.ORIFICE, followed.tip().orificeThou());
+        own
+            ? cell(FilledColumn.ORIFICE)
+            : terms.given(Given.ORIFICE, followed.tip().orificeThou());
+    Expr pressure = cell(FilledColumn.PRESSURE);
+    live(FilledColumn.FLOW, flow(work, terms, followed.gun().test(), orifice, pressure));
+  }
+
+  /** The flow of a tip at a pressure: by its bucket test, else by the orifice equation. */
+  static Expr flow(Work work, Terms terms, BucketTest test, Expr orifice, Expr pressure) {
+    if (test != null) {
+      Expr share = pressure.over(terms.entry(test.row(), "Pressure"));
+      return terms.entry(test.row(), "Flow").times(Expr.sqrt(share));
+    }
+    return Expr.times(
+        terms.factor(UnitFactor.FLOW),
+        terms.setting(Setting.DISCHARGE),
+        orifice,
+        orifice,
+        Expr.sqrt(pressure.over(density(work, terms))));
+  }
+
+  /** Density as sprayed. */
+  static Expr density(Work work, Terms terms) {
     Expr density = terms.entry(work.coating().row(), "Density");
     if (work.thinnerShare() > 0) {
       Expr thinner = terms.input(InputColumn.THINNER);
       Expr added = thinner.times(terms.entry(work.coating().row(), "Thinner density"));
-      density = density.plus(added).over(unthinned());
+      return density.plus(added).over(Expr.num(1).plus(thinner));
     }
-    live(
-        FilledColumn.FLOW,
-        Expr.times(
-            terms.factor(UnitFactor.FLOW),
-            terms.setting(Setting.DISCHARGE),
-            orifice,
-            orifice,
-            Expr.sqrt(pressure.over(density))));
+    return density;
   }
 
   private Expr speed(Setup followed, Expr wanted) {

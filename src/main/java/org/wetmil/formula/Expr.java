@@ -17,6 +17,11 @@ public sealed interface Expr {
 
   double value();
 
+  /** The parts that the value rests on: of a choice between two the one that applies. */
+  default List<Expr> parts() {
+    return Parts.of(this);
+  }
+
   /** Prints the formula without a leading equals sign. */
   default String print(Function<Place, String> names) {
     return Printer.print(this, names);
@@ -120,9 +125,18 @@ public sealed interface Expr {
 
     @Override
     public double value() {
-      double least = left.value();
+      return applies().value();
+    }
+
+    /** Whether the left is at most the right. */
+    public boolean holds() {
       double most = right.value();
-      return least <= most + EQUAL * Math.abs(most) ? then.value() : otherwise.value();
+      return left.value() <= most + EQUAL * Math.abs(most);
+    }
+
+    /** The one of the two that gives the value. */
+    public Expr applies() {
+      return holds() ? then : otherwise;
     }
   }
 
@@ -135,9 +149,12 @@ public sealed interface Expr {
 
     @Override
     public double value() {
-      return words.contains(text.strip().toLowerCase(Locale.ROOT))
-          ? then.value()
-          : otherwise.value();
+      return applies().value();
+    }
+
+    /** The one of the two that gives the value. */
+    public Expr applies() {
+      return words.contains(text.strip().toLowerCase(Locale.ROOT)) ? then : otherwise;
     }
   }
 
