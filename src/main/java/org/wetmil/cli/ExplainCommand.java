@@ -43,9 +43,6 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Mixin private PasswordOption passwords;
 
-  @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
-  private boolean trace;
-
   @Override
   public Integer call() {
     ExplainJob own = new ExplainJob(passwords.read());

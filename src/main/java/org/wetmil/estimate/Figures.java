@@ -213,9 +213,7 @@ final class Figures {
       return;
     }
     Expr orifice =
-        own
-            ? cell(FilledColumn.ORIFICE)
-            : terms.given(Given.ORIFICE, followed.tip().orificeThou());
+        own ? cell(FilledColumn.ORIFICE) : terms.given(Given.ORIFICE, followed.tip().orificeThou());
     Expr pressure = cell(FilledColumn.PRESSURE);
     live(FilledColumn.FLOW, flow(work, terms, followed.gun().test(), orifice, pressure));
   }

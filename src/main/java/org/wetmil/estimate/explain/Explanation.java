@@ -70,11 +70,7 @@ public record Explanation(FilledLine filled, List<Step> steps, Optional<TipCompa
   /** Columns that one choice fills together. */
   private static final Set<Place> OF_THE_TIP =
       Set.of(
-          FilledColumn.ORIFICE,
-          FilledColumn.FAN,
-          FilledColumn.TIP_CODE,
-          Given.FAN,
-          Given.ORIFICE);
+          FilledColumn.ORIFICE, FilledColumn.FAN, FilledColumn.TIP_CODE, Given.FAN, Given.ORIFICE);
 
   public Explanation {
     steps = List.copyOf(steps);

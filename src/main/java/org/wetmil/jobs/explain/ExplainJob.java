@@ -58,7 +58,8 @@ public final class ExplainJob {
             .orElseGet(() -> Explanation.of(read.bid(), place.line()));
     List<Finding> findings =
         Checks.run(filled).stream().filter(finding -> isAbout(finding, meant, place)).toList();
-    return new ExplainText(file, read.bid(), place, explanation, findings).lines(meant, figure);
+    return new ExplainText(file, read.bid(), place, explanation, findings, read.filledBefore())
+        .lines(meant, figure);
   }
 
   private static boolean isAbout(Finding finding, Asked meant, FilledCells.Place place) {
@@ -86,8 +87,7 @@ public final class ExplainJob {
     }
     String own =
         Reply.find(read.ourSheets(), asked.sheet())
-            .orElseThrow(
-                () -> new WorkbookException.NoLine(file, Reply.noSheet(asked, bidSheets)));
+            .orElseThrow(() -> new WorkbookException.NoLine(file, Reply.noSheet(asked, bidSheets)));
     CellAddress at = new CellAddress(asked.row() - 1, asked.column().orElse(0));
     return OurSheetCell.follow(file, options.passwords(), own, at, Set.copyOf(bidSheets))
         .map(cell -> new Asked(cell.sheet(), cell.at().row() + 1, followed(asked, cell)))

@@ -39,15 +39,21 @@ final class ExplainText {
   private final FilledLine filled;
   private final Explanation explanation;
   private final List<Finding> findings;
+  private final boolean isFilled;
   private final Ingredients ingredients;
   private final Page page = new Page();
 
+  /**
+   * @param isFilled whether the workbook was filled before
+   */
   ExplainText(
       Path file,
       Bid bid,
       FilledCells.Place place,
       Explanation explanation,
-      List<Finding> findings) {
+      List<Finding> findings,
+      boolean isFilled) {
+    this.isFilled = isFilled;
     this.file = file;
     this.bid = bid;
     this.place = place;
@@ -90,7 +96,8 @@ final class ExplainText {
     if (!explanation.steps().isEmpty()) {
       page.line(
           "Beside the name of a step stands what its cell shows; below it, numbers with up to six"
-              + " digits. The workbook itself rounds nothing from step to step.");
+              + " digits. The workbook itself rounds nothing from step to step."
+              + (isFilled ? "" : " Its filled cells are named as a fill would place them."));
     }
   }
 
@@ -176,7 +183,8 @@ final class ExplainText {
   }
 
   private void formula(Step step, Expr formula) {
-    if (formula instanceof Expr.Num || step.of() == FilledColumn.COUNTED) {
+    boolean nothing = formula instanceof Expr.Part && formula.value() == 0;
+    if (formula instanceof Expr.Num || nothing || step.of() == FilledColumn.COUNTED) {
       return;
     }
     String unit = ingredients.unit(step);

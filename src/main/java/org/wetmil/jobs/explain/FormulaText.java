@@ -24,8 +24,7 @@ final class FormulaText {
 
   /** With the names of what enters. */
   static FormulaText words(Ingredients ingredients) {
-    return new FormulaText(
-        ingredients, ingredient -> ingredient.name().replace(" ", Numbers.TIED));
+    return new FormulaText(ingredients, ingredient -> ingredient.name().replace(" ", Numbers.TIED));
   }
 
   /** With the numbers of what enters. */
@@ -55,7 +54,10 @@ final class FormulaText {
     if (expr instanceof Expr.Sum || expr instanceof Expr.Difference) {
       return SUM;
     }
-    if (expr instanceof Expr.Product || expr instanceof Expr.Quotient) {
+    if (expr instanceof Expr.Product product) {
+      return product.factors().stream().distinct().count() == 1 ? ATOM : PRODUCT;
+    }
+    if (expr instanceof Expr.Quotient) {
       return PRODUCT;
     }
     boolean words = expr instanceof Expr.Call call && isInWords(call.op());

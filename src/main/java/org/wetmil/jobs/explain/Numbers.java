@@ -49,7 +49,9 @@ final class Numbers {
     double shown = quantity.shown(base, system);
     double four =
         Double.isFinite(shown)
-            ? BigDecimal.valueOf(shown).round(new MathContext(4, RoundingMode.HALF_UP)).doubleValue()
+            ? BigDecimal.valueOf(shown)
+                .round(new MathContext(4, RoundingMode.HALF_UP))
+                .doubleValue()
             : shown;
     return of(four, quantity.unit(system).symbol());
   }

@@ -105,8 +105,7 @@ final class ReadCells {
 
   private Optional<String> assumed(InputColumn column) {
     boolean words = !column.quantity().isNumber();
-    boolean stated =
-        words ? !filled.line().text(column).isEmpty() : filled.line().has(column);
+    boolean stated = words ? !filled.line().text(column).isEmpty() : filled.line().has(column);
     if (stated || filled.work().surface() == null || filled.work().coating() == null) {
       return Optional.empty();
     }
@@ -125,12 +124,14 @@ final class ReadCells {
           case INCLUDE -> "yes";
           case BACK_ROLL -> backRoll();
           case PRESSURE ->
-              entry(work.coating().row().get("Usual pressure"), "usual for " + work.coating().name());
+              entry(
+                  work.coating().row().get("Usual pressure"), "usual for " + work.coating().name());
           case COATS ->
               filled.line().has(InputColumn.SPECIFIED_FILM)
                   ? "from the specified dry film"
                   : entry(
-                      work.coating().row().get("Usual coats"), "usual for " + work.coating().name());
+                      work.coating().row().get("Usual coats"),
+                      "usual for " + work.coating().name());
           default -> null;
         });
   }

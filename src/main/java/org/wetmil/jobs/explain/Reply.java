@@ -28,9 +28,12 @@ final class Reply {
 
   /** A cell as the user would write it. */
   static String reference(String sheet, Asked asked) {
-    String cell = asked.column().isPresent() ? new Asked("", asked.row(), asked.column()).toString()
-        : String.valueOf(asked.row());
-    return sheet.matches("[\\p{L}\\p{N}_]+") ? sheet + "!" + cell
+    String cell =
+        asked.column().isPresent()
+            ? new Asked("", asked.row(), asked.column()).toString()
+            : String.valueOf(asked.row());
+    return sheet.matches("[\\p{L}\\p{N}_]+")
+        ? sheet + "!" + cell
         : "'" + sheet.replace("'", "''") + "'!" + cell;
   }
 
@@ -52,8 +55,12 @@ final class Reply {
             .findFirst()
             .orElseThrow();
     String where = "row %d of sheet %s ".formatted(meant.row(), meant.sheet());
-    return where + "is no bid line: " + what(meant.row() - 1, layout.tables()) + "; lines stand in "
-        + lines(layout.tables()) + ".";
+    return where
+        + "is no bid line: "
+        + what(meant.row() - 1, layout.tables())
+        + "; lines stand in "
+        + lines(layout.tables())
+        + ".";
   }
 
   private static String what(int row, List<TableLayout> tables) {

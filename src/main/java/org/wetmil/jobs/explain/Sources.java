@@ -1,9 +1,9 @@
 package org.wetmil.jobs.explain;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.ArrayList;
 import java.util.Map;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.estimate.explain.Ingredient;
@@ -46,7 +46,9 @@ final class Sources {
     if (kind == Kind.YOURS) {
       return where.startsWith("Basis") ? "yours, typed on Basis" : "yours, " + where;
     }
-    String rests = source.isEmpty() || source.equals(kind.word()) ? "" : ": " + source;
-    return kind.word() + rests + "; " + where;
+    if (source.startsWith(kind.word())) {
+      return source + "; " + where;
+    }
+    return kind.word() + (source.isEmpty() ? "" : ": " + source) + "; " + where;
   }
 }

@@ -58,6 +58,8 @@ final class StepText {
     boolean nothing = step.formula().filter(Expr.Num.class::isInstance).isPresent();
     return switch (column) {
       case NET_AREA -> openings();
+      case DEDUCTED -> nothing ? List.of("Nothing comes off.") : List.of();
+      case ADDED -> step.value() == 0 ? List.of("Nothing is added.") : List.of();
       case COATS -> List.of(coats());
       case PRESSURE -> List.of(pressure());
       case FLOW -> flow();

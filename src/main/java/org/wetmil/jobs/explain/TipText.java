@@ -42,9 +42,12 @@ final class TipText {
       page.line(
           indent,
           2,
-          ("Wanted in this order: a film inside %s; the film nearest %s (within %s counts as on it);"
-                  + " the widest fan; the pace nearest %s; the smaller orifice.")
+          ("Each tip at the pace that lays the target, held between %s and %s. Wanted, in this"
+                  + " order: a film inside %s; the film nearest %s (within %s counts as on"
+                  + " it); the widest fan; the pace nearest %s; the smaller orifice.")
               .formatted(
+                  pace(stroke.slowestInPerS()),
+                  pace(stroke.fastestInPerS()),
                   range(coating.wetMinMil(), coating.wetMaxMil(), Quantity.FILM),
                   film(filled.coats().targetMil()),
                   fineStep(),
@@ -115,11 +118,6 @@ final class TipText {
     return Numbers.brief(inPerS, Quantity.GUN_SPEED, filled.system());
   }
 
-  /** A pace beside one that has its unit. */
-  private String plain(double inPerS) {
-    return Numbers.plain(Quantity.GUN_SPEED.shown(inPerS, filled.system()));
-  }
-
   private String thou(double thou) {
     return Numbers.of(thou, Quantity.ORIFICE, filled.system());
   }
@@ -137,7 +135,7 @@ final class TipText {
       case FINER_NO_NEARER -> "finer than usual, and its film is no nearer";
       case NARROWER_FAN -> "narrower fan";
       case PACE_FURTHER -> "pace further from the easy one";
-      case LARGER_ORIFICE -> "larger orifice, as good in all else";
+      case LARGER_ORIFICE -> "larger orifice, the rest alike";
       default -> throw new IllegalArgumentException(why.name());
     };
   }
@@ -145,12 +143,8 @@ final class TipText {
   /** A film is off its target where the pace for it is outside the band. */
   private String held(Setup setup) {
     double wanted = setup.speedInPerS() * setup.wetMil() / filled.coats().targetMil();
-    if (wanted > stroke.fastestInPerS()) {
-      return ": wants " + pace(wanted) + ", faster than " + plain(stroke.fastestInPerS());
-    }
-    return wanted < stroke.slowestInPerS()
-        ? ": wants " + pace(wanted) + ", slower than " + plain(stroke.slowestInPerS())
-        : "";
+    boolean inside = wanted <= stroke.fastestInPerS() && wanted >= stroke.slowestInPerS();
+    return inside ? "" : ": wants " + pace(wanted);
   }
 
   private String reason(WhyNot why, List<TipComparison.Tip> tips) {
@@ -161,23 +155,35 @@ final class TipText {
       case BELOW_LEAST ->
           "Orifice under " + thou(coating.leastOrificeThou()) + ", the least for " + coating.name();
       case ABOVE_GREATEST ->
-          "Orifice over " + thou(coating.orificeToThou()) + ", the greatest usual for "
+          "Orifice over "
+              + thou(coating.orificeToThou())
+              + ", the greatest usual for "
               + coating.name();
       case FINER_NOT_NEEDED ->
-          "Orifice under " + thou(from()) + ", finer than usual for " + coating.name()
+          "Orifice under "
+              + thou(from())
+              + ", finer than usual for "
+              + coating.name()
               + " and not needed";
       case ABOVE_SPRAYER ->
-          "Orifice over the " + thou(sprayer.greatestOrificeThou()) + " that " + sprayer.name()
+          "Orifice over the "
+              + thou(sprayer.greatestOrificeThou())
+              + " that "
+              + sprayer.name()
               + " takes";
       case PAST_PUMP -> pump(sprayer, tips);
       case NO_FLOW -> "Nothing reaches the gun: hose and lift take the whole pressure";
       case WIDER_THAN_SUITS ->
-          "Fan wider than suits " + work.surface().name() + " (first digit over "
-              + work.surface().widestFanDigit() + ")";
+          "Fan wider than suits "
+              + work.surface().name()
+              + " (first digit over "
+              + work.surface().widestFanDigit()
+              + ")";
       case WIDER_THAN_WORK -> "Fan wider than the work, " + width(1);
       case NOT_NARROWEST -> "All fans are too wide, and these are not the narrowest";
       case DOES_NOT_COVER ->
-          "Fan under " + width(catalogue.number(Setting.NARROW_FIT))
+          "Fan under "
+              + width(catalogue.number(Setting.NARROW_FIT))
               + ", which does not cover the work in one stroke";
       case WIDER_THAN_NEEDED -> "Wider than the narrowest fan that covers the work";
       case NOT_WIDEST -> "No fan covers the work, and these are not the widest";
@@ -196,8 +202,7 @@ final class TipText {
   private String pump(Sprayer sprayer, List<TipComparison.Tip> tips) {
     double least =
         tips.stream().mapToDouble(tip -> tip.setup().gun().flowGpm()).min().orElseThrow();
-    double guns =
-        Double.isNaN(sprayer.guns()) ? catalogue.number(Setting.GUNS) : sprayer.guns();
+    double guns = Double.isNaN(sprayer.guns()) ? catalogue.number(Setting.GUNS) : sprayer.guns();
     double wanted = guns * least * catalogue.number(Setting.PUMP_RESERVE);
     return "The pump gives %s; %s gun(s) with these want %s or more, Pump reserve included"
         .formatted(

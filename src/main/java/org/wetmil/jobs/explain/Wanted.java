@@ -36,8 +36,7 @@ final class Wanted {
       case FLOW -> EnumSet.of(InputColumn.THINNER, InputColumn.SPRAYER);
       case SPREAD -> EnumSet.of(InputColumn.TEXTURE, InputColumn.THINNER);
       case SPRAY -> EnumSet.of(InputColumn.HEIGHT, InputColumn.TEXTURE);
-      case ROLL ->
-          EnumSet.of(InputColumn.BACK_ROLL, InputColumn.CONDITION, InputColumn.TEXTURE);
+      case ROLL -> EnumSet.of(InputColumn.BACK_ROLL, InputColumn.CONDITION, InputColumn.TEXTURE);
       case MASK -> EnumSet.of(InputColumn.MASK_EDGE, InputColumn.MASK_OPENINGS);
       case PREPARE -> EnumSet.of(InputColumn.CONDITION);
       case COUNTED -> EnumSet.of(InputColumn.INCLUDE);
