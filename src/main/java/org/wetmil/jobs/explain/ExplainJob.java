@@ -23,6 +23,10 @@ import org.wetmil.workbook.stream.CellAddress;
 
 /** Explains one line of a workbook, filled or not: read, compute, find the line, tell. */
 public final class ExplainJob {
+  /** Filled columns of words: for them the whole line is told. */
+  private static final Set<FilledColumn> IN_WORDS =
+      Set.of(FilledColumn.COATING_USED, FilledColumn.FINDINGS);
+
   private final ReadOptions options;
 
   public ExplainJob(Passwords passwords) {
@@ -51,7 +55,7 @@ public final class ExplainJob {
     Asked meant = meant(file, asked, read);
     FilledCells.Place place = place(file, meant, read, cells);
     Optional<FilledColumn> figure =
-        meant.column().flatMap(place::filledAt).filter(column -> column != FilledColumn.FINDINGS);
+        meant.column().flatMap(place::filledAt).filter(column -> !IN_WORDS.contains(column));
     Explanation explanation =
         figure
             .map(column -> Explanation.of(read.bid(), place.line(), column))

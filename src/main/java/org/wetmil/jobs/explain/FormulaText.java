@@ -70,7 +70,7 @@ final class FormulaText {
 
   private String open(Expr expr) {
     if (expr instanceof Expr.Num num) {
-      return Numbers.plain(num.value());
+      return Numbers.exact(num.value());
     } else if (expr instanceof Expr.Sum sum) {
       return sum.terms().stream()
           .map(term -> write(term, PRODUCT))

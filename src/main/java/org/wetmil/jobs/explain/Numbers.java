@@ -16,17 +16,28 @@ final class Numbers {
   /** Digits that a pocket calculator is given; more where the whole part has more. */
   private static final int DIGITS = 6;
 
+  private static final int FACTOR_DIGITS = 10;
+
   private Numbers() {}
 
   /** To six digits, without zeros that say nothing. */
   static String plain(double value) {
+    return plain(value, DIGITS);
+  }
+
+  /** The size of one unit in another, which most often has an end. */
+  static String exact(double factor) {
+    return plain(factor, FACTOR_DIGITS);
+  }
+
+  private static String plain(double value, int digits) {
     if (!Double.isFinite(value)) {
       return "none";
     }
     BigDecimal exact = BigDecimal.valueOf(value);
     int whole = exact.precision() - exact.scale();
     BigDecimal rounded =
-        exact.round(new MathContext(Math.max(DIGITS, whole), RoundingMode.HALF_UP));
+        exact.round(new MathContext(Math.max(digits, whole), RoundingMode.HALF_UP));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 

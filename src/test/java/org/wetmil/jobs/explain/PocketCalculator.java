@@ -4,30 +4,39 @@ package org.wetmil.jobs.explain;
 final class PocketCalculator {
   private final String text;
   private int at;
+  private double largest;
 
   private PocketCalculator(String text) {
     this.text = text;
   }
 
+  /**
+   * What it comes to.
+   *
+   * @param slack how far six digits of each number may lead: of a difference, as far as its terms
+   */
+  record Reckoned(double value, double slack) {}
+
   /** The value of numbers with units, as in {@code 2 × (24 ft + 18 ft) × 9 ft − 74 ft²}. */
-  static double reckon(String line) {
+  static Reckoned reckon(String line) {
     String lesser =
         line.replaceAll("the lesser of ([^()]+|\\([^()]*\\)) and ([^()]+?)(\\)|$)", "m($1;$2)$3");
     String bare =
         lesser
-            .replaceAll("(\\d) (?:per |[A-Z]{3}/)?[A-Za-zµ][A-Za-zµ²³·/]*", "$1")
+            .replaceAll("(\\d) (?:per |[A-Z]{3}/)?[A-Za-zµ%°][A-Za-zµ²³·/]*", "$1")
             .replaceAll("[\\s]+", "");
     PocketCalculator calculator = new PocketCalculator(bare);
     double value = calculator.sum();
     if (calculator.at < bare.length()) {
       throw new IllegalArgumentException(line + " read as " + bare + " up to " + calculator.at);
     }
-    return value;
+    return new Reckoned(value, 3e-5 * Math.max(Math.abs(value), calculator.largest));
   }
 
   private double sum() {
     double value = product();
     while (is('+') || is('−')) {
+      largest = text.charAt(at) == '−' ? Math.max(largest, value) : largest;
       value += text.charAt(at++) == '+' ? product() : -product();
     }
     return value;
