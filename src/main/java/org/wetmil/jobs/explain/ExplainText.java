@@ -1,8 +1,10 @@
 package org.wetmil.jobs.explain;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -93,12 +95,37 @@ final class ExplainText {
                             new Asked("", asked.row(), asked.column()),
                             heading,
                             figure.isPresent() ? " This is all that it rests on." : "")));
+    lacking().ifPresent(page::line);
     if (!explanation.steps().isEmpty()) {
       page.line(
           "Beside the name of a step stands what its cell shows; below it, numbers with up to six"
               + " digits. The workbook itself rounds nothing from step to step."
               + (isFilled ? "" : " Its filled cells are named as a fill would place them."));
     }
+  }
+
+  /** Why a line has no paint and no hours. */
+  private Optional<String> lacking() {
+    if (filled.isFilled()) {
+      return Optional.empty();
+    }
+    List<String> lacking = new ArrayList<>();
+    if (filled.work().surface() == null) {
+      lacking.add("a surface that is known");
+    }
+    if (filled.work().coating() == null) {
+      lacking.add("a coating that is known");
+    }
+    if (filled.area() != null) {
+      filled.area().missing().forEach(column -> lacking.add(column.heading()));
+      if (filled.area().isTooLarge()) {
+        lacking.add("an area that a job can have");
+      }
+    }
+    return lacking.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The line is not filled, since it lacks " + String.join(" and ", lacking) + ".");
   }
 
   private Optional<String> input(int column) {
@@ -131,6 +158,7 @@ final class ExplainText {
   private void steps() {
     Sources sources = new Sources();
     Map<Place, Integer> numbers = new HashMap<>();
+    Set<String> before = new HashSet<>();
     StepText words = new StepText(bid.catalogue(), place, ingredients);
     for (Step step : explanation.steps()) {
       int number = numbers.size() + 1;
@@ -141,7 +169,9 @@ final class ExplainText {
         tips.write(page, STEP);
       }
       step.formula().ifPresent(formula -> formula(step, formula));
-      words.sentences(step).forEach(said -> page.line(STEP, FURTHER, said));
+      words.sentences(step).stream()
+          .filter(before::add)
+          .forEach(said -> page.line(STEP, FURTHER, said));
       sources
           .of(step.ingredients(), number)
           .forEach(said -> page.line(STEP + FURTHER, FURTHER, said));

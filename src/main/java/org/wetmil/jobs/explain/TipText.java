@@ -53,6 +53,14 @@ final class TipText {
                   fineStep(),
                   pace(stroke.easyInPerS())));
     }
+    page.line(
+        indent,
+        2,
+        ("A fan is twice the first digit in inches at 12 in, here at %s. Film and pace of each tip"
+                + " come by the steps Flow, Gun speed and Wet film with its own orifice and fan.")
+            .formatted(
+                Numbers.of(
+                    catalogue.number(Setting.DISTANCE), Quantity.FAN_WIDTH, filled.system())));
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("Tip", "Orifice", "Fan", "Wet film", "Pace", "Why not"));
     Map<WhyNot, List<TipComparison.Tip>> others = new LinkedHashMap<>();

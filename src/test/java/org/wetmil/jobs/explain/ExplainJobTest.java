@@ -210,7 +210,10 @@ class ExplainJobTest {
         .anyMatch(line -> line.startsWith("    What to do: "));
     assertThat(explain(bid, "4"))
         .contains("Findings on this line")
+        .contains("The line is not filled, since it lacks a coating that is known.")
         .anyMatch(line -> line.startsWith("  stop unknown-coating: "));
+    assertThat(explain(SAMPLES.resolve("clinic-refit.xlsx"), "40"))
+        .contains("The line is not filled, since it lacks Width.");
   }
 
   @Test
