@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import org.wetmil.jobs.explain.Asked;
 import org.wetmil.workbook.WorkbookException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -29,6 +30,7 @@ import picocli.CommandLine.TypeConversionException;
       FillCommand.class,
       WatchCommand.class,
       StartCommand.class,
+      ExplainCommand.class,
       ReconcileCommand.class,
       AuditCommand.class,
       ChecksCommand.class,
@@ -78,6 +80,7 @@ public final class WetmilCommand implements Runnable {
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(Path.class, WetmilCommand::path)
         .registerConverter(LocalDate.class, WetmilCommand::date)
+        .registerConverter(Asked.class, WetmilCommand::asked)
         .setExecutionExceptionHandler(WetmilCommand::fail);
   }
 
@@ -109,6 +112,14 @@ public final class WetmilCommand implements Runnable {
     } catch (DateTimeParseException e) {
       throw new TypeConversionException(
           "\"" + text + "\" is no date; write year, month and day, as in 2026-01-05");
+    }
+  }
+
+  private static Asked asked(String text) {
+    try {
+      return Asked.of(text);
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException(e.getMessage());
     }
   }
 

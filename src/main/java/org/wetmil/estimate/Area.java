@@ -94,9 +94,10 @@ public record Area(
     UnitSystem system = terms.system();
     double taken = listed.stream().mapToDouble(each -> each.deducted(system)).sum();
     if (taken > 0) {
-      off.add(shaped.sheet(Expr.num(taken), stated));
+      off.add(shaped.sheet(Expr.told(Given.OPENINGS, taken), stated));
     }
-    Expr added = Expr.num(listed.stream().mapToDouble(each -> each.added(system)).sum());
+    Expr added =
+        Expr.told(Given.REVEALS, listed.stream().mapToDouble(each -> each.added(system)).sum());
     Expr net = gross;
     for (Expr each : off) {
       net = net.minus(each);

@@ -80,8 +80,21 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
     Expr total = terms.input(InputColumn.SPECIFIED_FILM);
     Expr solids = terms.entry(row, "Volume solids");
     Expr wanted = thinned(work, terms, total).over(solids.times(coatsCell));
-    return Expr.max(
-        terms.entry(row, "Wet film min"), Expr.min(terms.entry(row, "Wet film max"), wanted));
+    Expr held =
+        Expr.max(
+            terms.entry(row, "Wet film min"), Expr.min(terms.entry(row, "Wet film max"), wanted));
+    return new Expr.Part(Given.TARGET, held);
+  }
+
+  /** The coats that a specified total takes, before they are rounded up, as a formula. */
+  static Expr wanted(Work work, Terms terms) {
+    var row = work.coating().row();
+    Expr most =
+        Expr.min(
+            terms.entry(row, "Wet film max"),
+            terms.setting(Setting.WORKING_MAXIMUM).times(terms.entry(row, "Wet film target")));
+    Expr total = thinned(work, terms, terms.input(InputColumn.SPECIFIED_FILM));
+    return total.over(terms.entry(row, "Volume solids").times(most));
   }
 
   /** A volume or film times (1 + thinner), where there is thinner. */

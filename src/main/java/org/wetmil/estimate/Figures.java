@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.wetmil.catalogue.BucketTest;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
@@ -63,7 +64,7 @@ final class Figures {
     Expr fan =
         own && recommended.isTip()
             ? cell(FilledColumn.FAN)
-            : terms.literal(followed.fanIn(), Quantity.FAN_WIDTH);
+            : terms.given(Given.FAN, followed.fanIn());
     Expr stick = terms.entry(work.surface().stickRow(), "Stick");
     Expr swept = stroke.narrow() ? fan : fan.times(apart());
 
@@ -143,7 +144,8 @@ final class Figures {
   private void costs() {
     Containers containers = terms.containers(work.coating());
     if (containers.isPriced()) {
-      Expr price = Expr.num(containers.cheapest(Quantity.VOLUME.unit(terms.system())));
+      double cheapest = containers.cheapest(Quantity.VOLUME.unit(terms.system()));
+      Expr price = Expr.told(Given.PRICE, cheapest);
       live(FilledColumn.PAINT_COST, cell(FilledColumn.PAINT).times(price));
     }
     if (catalogue.entry(Setting.LABOUR_RATE).isStated()) {
@@ -156,12 +158,12 @@ final class Figures {
   /** Both ends of the likely range; the ratios to the stated figures are choices. */
   private void ranges(Ratios.Of known) {
     Expr paint = cell(FilledColumn.PAINT);
-    live(FilledColumn.PAINT_LOW, paint.times(Expr.num(known.paint().low())));
-    live(FilledColumn.PAINT_HIGH, paint.times(Expr.num(known.paint().high())));
+    live(FilledColumn.PAINT_LOW, paint.times(Expr.told(Given.PAINT_RATIO, known.paint().low())));
+    live(FilledColumn.PAINT_HIGH, paint.times(Expr.told(Given.PAINT_RATIO, known.paint().high())));
     Expr labour = cell(FilledColumn.LABOUR);
     Expr spray = cell(FilledColumn.SPRAY);
-    live(FilledColumn.LABOUR_LOW, moved(labour, spray, known.spray().low()));
-    live(FilledColumn.LABOUR_HIGH, moved(labour, spray, known.spray().high()));
+    live(FilledColumn.LABOUR_LOW, moved(labour, spray, Given.SPRAY_RATIO, known.spray().low()));
+    live(FilledColumn.LABOUR_HIGH, moved(labour, spray, Given.SPRAY_RATIO, known.spray().high()));
     List<Expr> cost = new ArrayList<>();
     List<Expr> moving = new ArrayList<>();
     if (cells.containsKey(FilledColumn.PAINT_COST)) {
@@ -180,14 +182,14 @@ final class Figures {
     if (both.value() > 0) {
       Ends ends = known.amount(sprayed / both.value());
       Expr whole = Expr.sum(cost.toArray(Expr[]::new));
-      live(FilledColumn.COST_LOW, moved(whole, both, ends.low()));
-      live(FilledColumn.COST_HIGH, moved(whole, both, ends.high()));
+      live(FilledColumn.COST_LOW, moved(whole, both, Given.COST_RATIO, ends.low()));
+      live(FilledColumn.COST_HIGH, moved(whole, both, Given.COST_RATIO, ends.high()));
     }
   }
 
   /** A figure of which a part is so many times more. */
-  private static Expr moved(Expr whole, Expr part, double ratio) {
-    return whole.plus(part.times(Expr.num(ratio - 1)));
+  private static Expr moved(Expr whole, Expr part, Given lessOne, double ratio) {
+    return whole.plus(part.times(Expr.told(lessOne, ratio - 1)));
   }
 
   private void choices(CoatPlan coats, Setup recommended, Setup followed) {
@@ -210,36 +212,40 @@ final class Figures {
       cells.put(FilledColumn.FLOW, shown(followed.gun().flowGpm(), Quantity.FLOW));
       return;
     }
-    Expr pressure = cell(FilledColumn.PRESSURE);
-    if (followed.gun().test() != null) {
-      Row test = followed.gun().test().row();
-      Expr share = pressure.over(terms.entry(test, "Pressure"));
-      live(FilledColumn.FLOW, terms.entry(test, "Flow").times(Expr.sqrt(share)));
-      return;
-    }
     Expr orifice =
-        own
-            ? cell(FilledColumn.ORIFICE)
-            : terms.literal(followed.tip().orificeThou(), Quantity.ORIFICE);
+        own ? cell(FilledColumn.ORIFICE) : terms.given(Given.ORIFICE, followed.tip().orificeThou());
+    Expr pressure = cell(FilledColumn.PRESSURE);
+    live(FilledColumn.FLOW, flow(work, terms, followed.gun().test(), orifice, pressure));
+  }
+
+  /** The flow of a tip at a pressure: by its bucket test, else by the orifice equation. */
+  static Expr flow(Work work, Terms terms, BucketTest test, Expr orifice, Expr pressure) {
+    if (test != null) {
+      Expr share = pressure.over(terms.entry(test.row(), "Pressure"));
+      return terms.entry(test.row(), "Flow").times(Expr.sqrt(share));
+    }
+    return Expr.times(
+        terms.factor(UnitFactor.FLOW),
+        terms.setting(Setting.DISCHARGE),
+        orifice,
+        orifice,
+        Expr.sqrt(pressure.over(density(work, terms))));
+  }
+
+  /** Density as sprayed. */
+  static Expr density(Work work, Terms terms) {
     Expr density = terms.entry(work.coating().row(), "Density");
     if (work.thinnerShare() > 0) {
       Expr thinner = terms.input(InputColumn.THINNER);
       Expr added = thinner.times(terms.entry(work.coating().row(), "Thinner density"));
-      density = density.plus(added).over(unthinned());
+      return density.plus(added).over(Expr.num(1).plus(thinner));
     }
-    live(
-        FilledColumn.FLOW,
-        Expr.times(
-            terms.factor(UnitFactor.FLOW),
-            terms.setting(Setting.DISCHARGE),
-            orifice,
-            orifice,
-            Expr.sqrt(pressure.over(density))));
+    return density;
   }
 
   private Expr speed(Setup followed, Expr wanted) {
     if (!followed.isTip()) {
-      return terms.literal(followed.speedInPerS(), Quantity.GUN_SPEED);
+      return terms.given(Given.EASY_PACE, followed.speedInPerS());
     }
     return Expr.max(
         terms.setting(Stroke.slowest(work.surface())),
@@ -251,8 +257,8 @@ final class Figures {
     if (!stroke.narrow()) {
       return hit;
     }
-    double width = Quantity.FAN_WIDTH.shown(stroke.widthIn(), terms.system());
-    return hit.times(Expr.min(Expr.num(1), Expr.num(width).over(fan)));
+    Expr width = terms.given(Given.WORK_WIDTH, stroke.widthIn());
+    return hit.times(Expr.min(Expr.num(1), width.over(fan)));
   }
 
   /** What is left of a stroke beside the overlap. */

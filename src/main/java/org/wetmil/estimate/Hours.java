@@ -162,7 +162,7 @@ final class Hours {
     // another row's cells must not stand in a row formula, so that sorting keeps it right
     double ft2 = floor.number(InputColumn.LENGTH) * floor.number(InputColumn.WIDTH);
     double all = many ? floor.number(InputColumn.COUNT) * ft2 : ft2;
-    return Expr.num(Quantity.AREA.shown(all, terms.system()));
+    return terms.given(Given.FLOOR, all);
   }
 
   private static Expr one(List<Expr> terms) {

@@ -49,11 +49,11 @@ public final class Openings {
   /** A listed opening on a line, with what the rule takes off and adds there. */
   public record Placed(ListedOpening listed, Taken taken) {
 
-    double deducted(UnitSystem system) {
+    public double deducted(UnitSystem system) {
       return shown(taken.deductedM2(), system);
     }
 
-    double added(UnitSystem system) {
+    public double added(UnitSystem system) {
       return shown(taken.addedM2(), system);
     }
 

@@ -10,17 +10,20 @@ import org.wetmil.catalogue.Sprayer;
  * @param psi the line's own where it is inside what airless spraying takes, else the coating's
  *     usual; never over the sprayer's rating
  * @param atGun whether it is wanted at the gun; a usual pressure is one set at the pump
+ * @param own whether the line states it, rather than the coating's usual standing in
  */
-record Pressure(double psi, boolean atGun) {
+public record Pressure(double psi, boolean atGun, boolean own) {
 
-  static Pressure of(Work work, Catalogue catalogue) {
+  public static Pressure of(Work work, Catalogue catalogue) {
     double stated = work.line().number(InputColumn.PRESSURE);
     boolean usable =
         stated >= catalogue.number(Setting.LEAST_PRESSURE)
             && stated <= catalogue.number(Setting.GREATEST_PRESSURE);
     double wanted = usable ? stated : work.coating().usualPsi();
     return new Pressure(
-        Math.min(wanted, greatestPsi(work.sprayer())), usable && work.line().pressureAtGun());
+        Math.min(wanted, greatestPsi(work.sprayer())),
+        usable && work.line().pressureAtGun(),
+        usable);
   }
 
   /** The sprayer's rating; without one there is no limit. */

@@ -73,6 +73,6 @@ final class TableTerms {
   /** A factor of the units, which Basis shows for its own family. */
   Expr factor(UnitFactor factor) {
     double value = factor.value(system);
-    return system == basis ? Expr.at(factor, value) : Expr.num(value);
+    return system == basis ? Expr.at(factor, value) : Expr.told(factor, value);
   }
 }

@@ -33,7 +33,7 @@ final class Terms {
     InputValue value = line.get(column);
     Quantity quantity = column.quantity();
     if (!value.isLive()) {
-      return Expr.num(quantity.shown(value.number(), system()));
+      return Expr.told(column, quantity.shown(value.number(), system()));
     }
     Expr cell = Expr.at(column, value.cellNumber());
     return UnitFactor.scaled(cell, value.unit().si() / quantity.unit(system()).si());
@@ -66,8 +66,8 @@ final class Terms {
     return Expr.at(column, shown);
   }
 
-  /** A choice that stands in the formula as a number. */
-  Expr literal(double base, Quantity quantity) {
-    return Expr.num(quantity.shown(base, system()));
+  /** A figure without a cell of its own, which stands in the formula as a number. */
+  Expr given(Given given, double base) {
+    return Expr.told(given, given.quantity().shown(base, system()));
   }
 }

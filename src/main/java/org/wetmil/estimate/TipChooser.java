@@ -2,8 +2,11 @@ package org.wetmil.estimate;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.IntPredicate;
+import java.util.Map;
+import java.util.function.BiConsumer;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Setting;
@@ -24,15 +27,21 @@ final class TipChooser {
   /** Scores are counted in steps of half a percent, so that no last bit of a double decides. */
   private static final double SCORE_STEP = 0.005;
 
-  private static final Comparator<Candidate> BY_FILM =
-      Comparator.comparing((Candidate c) -> !c.setup().inside())
-          .thenComparingLong(Candidate::filmScore);
+  private static final List<Stage> BY_FILM =
+      List.of(
+          new Stage(WhyNot.FILM_OUTSIDE, Comparator.comparing(c -> !c.setup().inside())),
+          new Stage(WhyNot.FILM_FURTHER, Comparator.comparingLong(Candidate::filmScore)));
 
-  private static final Comparator<Candidate> BEST =
-      BY_FILM
-          .thenComparing(Comparator.comparingInt((Candidate c) -> c.digit()).reversed())
-          .thenComparingLong(Candidate::speedScore)
-          .thenComparingInt(Candidate::orifice);
+  private static final List<Stage> BEST =
+      List.of(
+          BY_FILM.get(0),
+          BY_FILM.get(1),
+          new Stage(WhyNot.NARROWER_FAN, Comparator.comparingInt(c -> -c.digit())),
+          new Stage(WhyNot.PACE_FURTHER, Comparator.comparingLong(Candidate::speedScore)),
+          new Stage(WhyNot.LARGER_ORIFICE, Comparator.comparingInt(Candidate::orifice)));
+
+  /** Nobody wants to know why the others were not taken. */
+  private static final Losers UNTOLD = (tip, why) -> {};
 
   private final Catalogue catalogue;
   private final Work work;
@@ -60,24 +69,105 @@ final class TipChooser {
     }
   }
 
+  /** Hears of each tip that is not taken, with the reason. */
+  interface Losers {
+    void lost(TipCode tip, WhyNot why);
+  }
+
+  /**
+   * One look at two tips; the next decides where both are alike.
+   *
+   * @param why what is said of the one that comes after
+   */
+  private record Stage(WhyNot why, Comparator<Candidate> order) {}
+
+  /**
+   * The tips of one range of orifices.
+   *
+   * @param best null when none serves
+   * @param all those whose film and pace were compared
+   */
+  private record Field(Candidate best, List<Candidate> all) {}
+
   /** The recommended setup; one without a tip when none serves. */
   Setup choose() {
+    return choose(UNTOLD);
+  }
+
+  /** The same, with a reason for each tip at hand that is not taken. */
+  Setup choose(Losers losers) {
     Coating coating = work.coating();
     int from = from(coating, work.surface());
-    Candidate usual = best(thou -> thou >= from && thou <= coating.orificeToThou());
-    if (usual != null && !isOffTarget(usual.setup())) {
-      return usual.setup();
+    List<TipCode> usualTips = new ArrayList<>();
+    List<TipCode> finerTips = new ArrayList<>();
+    for (TipCode tip : available(catalogue, work)) {
+      int thou = tip.orificeThou();
+      if (thou >= from && thou <= coating.orificeToThou()) {
+        usualTips.add(tip);
+      } else if (thou < from && thou >= coating.leastOrificeThou()) {
+        finerTips.add(tip);
+      } else {
+        losers.lost(tip, thou < from ? WhyNot.BELOW_LEAST : WhyNot.ABOVE_GREATEST);
+      }
     }
-    Candidate finer = best(thou -> thou >= coating.leastOrificeThou() && thou < from);
-    if (finer != null && (usual == null || BY_FILM.compare(finer, usual) < 0)) {
-      return finer.setup();
+    Field usual = field(usualTips, losers);
+    if (usual.best() != null && !isOffTarget(usual.best().setup())) {
+      finerTips.forEach(tip -> losers.lost(tip, WhyNot.FINER_NOT_NEEDED));
+      return won(usual.best(), usual.all(), losers);
     }
-    return usual == null ? none() : usual.setup();
+    Field finer = field(finerTips, losers);
+    boolean nearer =
+        finer.best() != null
+            && (usual.best() == null || compare(BY_FILM, finer.best(), usual.best()) < 0);
+    if (nearer) {
+      won(finer.best(), usual.all(), losers);
+      return won(finer.best(), finer.all(), losers);
+    }
+    finer.all().forEach(each -> losers.lost(each.setup().tip(), WhyNot.FINER_NO_NEARER));
+    return usual.best() == null ? none() : won(usual.best(), usual.all(), losers);
+  }
+
+  private static Setup won(Candidate best, List<Candidate> all, Losers losers) {
+    if (losers != UNTOLD) {
+      for (Candidate each : all) {
+        if (each != best) {
+          losers.lost(each.setup().tip(), why(each, best));
+        }
+      }
+    }
+    return best.setup();
+  }
+
+  private static int compare(List<Stage> stages, Candidate one, Candidate other) {
+    for (Stage stage : stages) {
+      int order = stage.order().compare(one, other);
+      if (order != 0) {
+        return order;
+      }
+    }
+    return 0;
+  }
+
+  /** What decides against one that comes after the best. */
+  private static WhyNot why(Candidate other, Candidate best) {
+    for (Stage stage : BEST) {
+      if (stage.order().compare(other, best) != 0) {
+        return stage.why();
+      }
+    }
+    throw new IllegalStateException("two tips are one: " + other.setup().tip());
   }
 
   /** A tip that was planned, judged by the same figures. */
   Setup judge(TipCode tip) {
     return candidate(tip).setup();
+  }
+
+  /** Sorts tips as the choice compares them, best first. */
+  void sort(List<TipCode> tips) {
+    Map<TipCode, Candidate> candidates = new HashMap<>();
+    tips.forEach(tip -> candidates.put(tip, candidate(tip)));
+    tips.sort((one, other) -> compare(BEST, candidates.get(one), candidates.get(other)));
   }
 
   /** Least orifice usually taken for a coating on a surface. */
@@ -106,21 +196,26 @@ final class TipChooser {
   }
 
   /** Plain loops here and in the fans: this runs through all tips for every line. */
-  private Candidate best(IntPredicate orifices) {
-    List<TipCode> tips = new ArrayList<>();
-    for (TipCode tip : available(catalogue, work)) {
-      if (orifices.test(tip.orificeThou()) && isDriven(tip.orificeThou())) {
-        tips.add(tip);
+  private Field field(List<TipCode> tips, Losers losers) {
+    List<TipCode> driven = new ArrayList<>();
+    for (TipCode tip : tips) {
+      WhyNot why = undriven(tip.orificeThou());
+      if (why == null) {
+        driven.add(tip);
+      } else {
+        losers.lost(tip, why);
       }
     }
     Candidate best = null;
-    for (TipCode tip : fitting(tips)) {
+    List<Candidate> all = new ArrayList<>();
+    for (TipCode tip : fitting(driven, losers)) {
       Candidate candidate = candidate(tip);
-      if (best == null || BEST.compare(candidate, best) < 0) {
+      all.add(candidate);
+      if (best == null || compare(BEST, candidate, best) < 0) {
         best = candidate;
       }
     }
-    return best;
+    return new Field(best, all);
   }
 
   /** Tips on hand that a guard takes, or those in stock where none are listed. */
@@ -129,45 +224,90 @@ final class TipChooser {
     if (onHand.isEmpty()) {
       return catalogue.stockTips();
     }
-    String sprayer = work.line().text(InputColumn.SPRAYER);
     return onHand.stream()
-        .filter(tip -> !(tip.count() < 1))
-        .filter(tip -> catalogue.isGuarded(tip.fit(), sprayer))
+        .filter(tip -> absent(catalogue, work, tip) == null)
         .map(TipOnHand::tip)
         .distinct()
         .toList();
   }
 
-  /** Whether the sprayer takes the orifice and its pump keeps up with it. */
-  private boolean isDriven(int orificeThou) {
+  /** Why a tip that is listed as on hand cannot be taken; null when it can. */
+  private static WhyNot absent(Catalogue catalogue, Work work, TipOnHand tip) {
+    if (tip.count() < 1) {
+      return WhyNot.NOT_AT_HAND;
+    }
+    String sprayer = work.line().text(InputColumn.SPRAYER);
+    return catalogue.isGuarded(tip.fit(), sprayer) ? null : WhyNot.NO_GUARD;
+  }
+
+  /** Every tip that somebody may ask for and that is not at hand. */
+  static Map<TipCode, WhyNot> absent(Catalogue catalogue, Work work) {
+    Map<TipCode, WhyNot> absent = new LinkedHashMap<>();
+    for (TipOnHand tip : catalogue.tipsOnHand()) {
+      WhyNot why = absent(catalogue, work, tip);
+      if (why != null) {
+        absent.merge(tip.tip(), why, (one, other) -> one == other ? one : WhyNot.NO_GUARD);
+      }
+    }
+    catalogue.stockTips().forEach(tip -> absent.putIfAbsent(tip, WhyNot.NOT_AT_HAND));
+    if (work.planned() != null) {
+      absent.putIfAbsent(work.planned(), WhyNot.NOT_AT_HAND);
+    }
+    available(catalogue, work).forEach(absent::remove);
+    return absent;
+  }
+
+  /** Why the sprayer cannot drive an orifice, or its pump does not keep up; null when it does. */
+  private WhyNot undriven(int orificeThou) {
     Sprayer sprayer = work.sprayer();
-    return sprayer == null
-        || (!(orificeThou > sprayer.greatestOrificeThou())
-            && isWithinPump(catalogue, sprayer, flow.at(orificeThou).flowGpm())
-            && flow.at(orificeThou).flowGpm() > 0);
+    if (sprayer == null) {
+      return null;
+    }
+    if (orificeThou > sprayer.greatestOrificeThou()) {
+      return WhyNot.ABOVE_SPRAYER;
+    }
+    double flowGpm = flow.at(orificeThou).flowGpm();
+    if (!isWithinPump(catalogue, sprayer, flowGpm)) {
+      return WhyNot.PAST_PUMP;
+    }
+    return flowGpm > 0 ? null : WhyNot.NO_FLOW;
   }
 
   /** The tips whose fan suits the work. */
-  private List<TipCode> fitting(List<TipCode> tips) {
-    return stroke.narrow() ? narrowFan(tips) : broadFans(tips);
+  private List<TipCode> fitting(List<TipCode> tips, Losers losers) {
+    return stroke.narrow() ? narrowFan(tips, losers) : broadFans(tips, losers);
   }
 
   /** Fans no wider than the work and than the surface takes; none that narrow: the narrowest. */
-  private List<TipCode> broadFans(List<TipCode> tips) {
+  private List<TipCode> broadFans(List<TipCode> tips, Losers losers) {
     List<TipCode> fitting = new ArrayList<>();
     int narrowest = Integer.MAX_VALUE;
     for (TipCode tip : tips) {
       narrowest = Math.min(narrowest, tip.fanDigit());
-      if (tip.fanDigit() <= work.surface().widestFanDigit()
-          && stroke.isInside(tip.fanIn(distanceIn))) {
+      if (tooWide(tip) == null) {
         fitting.add(tip);
       }
     }
-    return fitting.isEmpty() ? ofFan(narrowest, tips) : fitting;
+    if (fitting.isEmpty()) {
+      return ofFan(narrowest, tips, (tip, wider) -> losers.lost(tip, WhyNot.NOT_NARROWEST));
+    }
+    if (losers != UNTOLD) {
+      tips.stream()
+          .filter(tip -> !fitting.contains(tip))
+          .forEach(tip -> losers.lost(tip, tooWide(tip)));
+    }
+    return fitting;
+  }
+
+  private WhyNot tooWide(TipCode tip) {
+    if (tip.fanDigit() > work.surface().widestFanDigit()) {
+      return WhyNot.WIDER_THAN_SUITS;
+    }
+    return stroke.isInside(tip.fanIn(distanceIn)) ? null : WhyNot.WIDER_THAN_WORK;
   }
 
   /** The narrowest fan that still covers the work; none that wide: the widest. */
-  private List<TipCode> narrowFan(List<TipCode> tips) {
+  private List<TipCode> narrowFan(List<TipCode> tips, Losers losers) {
     double share = catalogue.number(Setting.NARROW_FIT);
     int covering = Integer.MAX_VALUE;
     int widest = 0;
@@ -177,11 +317,26 @@ final class TipChooser {
         covering = Math.min(covering, tip.fanDigit());
       }
     }
-    return ofFan(covering == Integer.MAX_VALUE ? widest : covering, tips);
+    if (covering == Integer.MAX_VALUE) {
+      return ofFan(widest, tips, (tip, wider) -> losers.lost(tip, WhyNot.NOT_WIDEST));
+    }
+    return ofFan(
+        covering,
+        tips,
+        (tip, wider) -> losers.lost(tip, wider ? WhyNot.WIDER_THAN_NEEDED : WhyNot.DOES_NOT_COVER));
   }
 
-  private static List<TipCode> ofFan(int digit, List<TipCode> tips) {
-    return tips.stream().filter(tip -> tip.fanDigit() == digit).toList();
+  private static List<TipCode> ofFan(
+      int digit, List<TipCode> tips, BiConsumer<TipCode, Boolean> widerOrNot) {
+    List<TipCode> same = new ArrayList<>();
+    for (TipCode tip : tips) {
+      if (tip.fanDigit() == digit) {
+        same.add(tip);
+      } else {
+        widerOrNot.accept(tip, tip.fanDigit() > digit);
+      }
+    }
+    return same;
   }
 
   private Candidate candidate(TipCode tip) {
@@ -218,7 +373,7 @@ final class TipChooser {
   /** What is assumed when no tip serves: the target film, the easy pace, the widest fan allowed. */
   private Setup none() {
     double fanIn =
-        fitting(catalogue.stockTips()).stream()
+        fitting(catalogue.stockTips(), UNTOLD).stream()
             .mapToDouble(tip -> tip.fanIn(distanceIn))
             .max()
             .orElseThrow();

@@ -17,6 +17,11 @@ public sealed interface Expr {
 
   double value();
 
+  /** The parts that the value rests on: of a choice between two the one that applies. */
+  default List<Expr> parts() {
+    return Parts.of(this);
+  }
+
   /** Prints the formula without a leading equals sign. */
   default String print(Function<Place, String> names) {
     return Printer.print(this, names);
@@ -35,6 +40,17 @@ public sealed interface Expr {
 
   /** A cell that the formula follows, with the number that it holds now. */
   record At(Place place, double value) implements Expr {}
+
+  /**
+   * A part that has a name for whoever explains the formula: a number that no formula can point at,
+   * or a figure that has no cell. It prints and computes as what it is.
+   */
+  record Part(Place place, Expr of) implements Expr {
+    @Override
+    public double value() {
+      return of.value();
+    }
+  }
 
   /** {@code a + b + ...}. */
   record Sum(List<Expr> terms) implements Expr {
@@ -109,9 +125,18 @@ public sealed interface Expr {
 
     @Override
     public double value() {
-      double least = left.value();
+      return applies().value();
+    }
+
+    /** Whether the left is at most the right. */
+    public boolean holds() {
       double most = right.value();
-      return least <= most + EQUAL * Math.abs(most) ? then.value() : otherwise.value();
+      return left.value() <= most + EQUAL * Math.abs(most);
+    }
+
+    /** The one of the two that gives the value. */
+    public Expr applies() {
+      return holds() ? then : otherwise;
     }
   }
 
@@ -124,9 +149,12 @@ public sealed interface Expr {
 
     @Override
     public double value() {
-      return words.contains(text.strip().toLowerCase(Locale.ROOT))
-          ? then.value()
-          : otherwise.value();
+      return applies().value();
+    }
+
+    /** The one of the two that gives the value. */
+    public Expr applies() {
+      return words.contains(text.strip().toLowerCase(Locale.ROOT)) ? then : otherwise;
     }
   }
 
@@ -171,6 +199,11 @@ public sealed interface Expr {
 
   static Expr at(Place place, double value) {
     return new At(place, value);
+  }
+
+  /** A number that stands in the formula for a place. */
+  static Expr told(Place place, double value) {
+    return new Part(place, num(value));
   }
 
   /** A sum; sums among the terms are opened, so that it reads without brackets. */

@@ -14,6 +14,8 @@ final class Likeness {
       return mixed(1, Double.doubleToLongBits(num.value()));
     } else if (expr instanceof Expr.At at) {
       return mixed(2, at.place().hashCode());
+    } else if (expr instanceof Expr.Part part) {
+      return of(part.of());
     } else if (expr instanceof Expr.Sum sum) {
       return of(3, sum.terms());
     } else if (expr instanceof Expr.Difference difference) {

@@ -48,6 +48,9 @@ final class Printer {
     }
 
     private static int rank(Expr expr) {
+      if (expr instanceof Expr.Part part) {
+        return rank(part.of());
+      }
       if (expr instanceof Expr.Sum || expr instanceof Expr.Difference) {
         return SUM;
       }
@@ -65,6 +68,8 @@ final class Printer {
         out.append(number(num.value()));
       } else if (expr instanceof Expr.At at) {
         out.append(names.apply(at.place()));
+      } else if (expr instanceof Expr.Part part) {
+        write(part.of());
       } else if (expr instanceof Expr.Sum sum) {
         join(sum.terms(), "+", SUM, PRODUCT);
       } else if (expr instanceof Expr.Difference difference) {

@@ -132,6 +132,15 @@ public abstract sealed class WorkbookException extends RuntimeException {
     }
   }
 
+  /** What was asked about is no part of a bid line. */
+  public static final class NoLine extends WorkbookException {
+    private static final long serialVersionUID = 1L;
+
+    public NoLine(Path file, String what) {
+      super(file, what, null);
+    }
+  }
+
   /** The workbook holds no table of items and no settings. */
   public static final class NoItems extends WorkbookException {
     private static final long serialVersionUID = 1L;

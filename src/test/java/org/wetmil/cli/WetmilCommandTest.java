@@ -33,7 +33,8 @@ class WetmilCommandTest {
   @Test
   void completionNamesEveryCommandAndOption() {
     assertThat(execute("completion")).isZero();
-    assertThat(out.toString()).contains("complete -F _complete_wetmil", "reconcile", "--purchases");
+    assertThat(out.toString())
+        .contains("complete -F _complete_wetmil", "reconcile", "--purchases", "explain");
   }
 
   private int execute(String... args) {

@@ -19,6 +19,7 @@ import org.wetmil.checks.Check;
 import org.wetmil.checks.Checks;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.jobs.explain.GoldenLines;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 
@@ -60,6 +61,7 @@ public final class ReadmeTables {
     tables.put("filled-columns", filledColumns());
     tables.put("checks", checks());
     tables.put("settings", settings());
+    tables.put("explained", explained());
     return tables;
   }
 
@@ -120,6 +122,30 @@ public final class ReadmeTables {
               row.text("Meaning")));
     }
     return table(List.of("Setting", "Built in", "Rests on", "What it does"), rows);
+  }
+
+  /** Of an explanation, the choice of the tip and the last two steps. */
+  private static List<String> explained() {
+    List<String> lines = GoldenLines.explain("clinic-refit.xlsx", "AG5");
+    int tip = step(lines, "Tip code");
+    List<String> excerpt = new ArrayList<>(List.of("```"));
+    excerpt.addAll(lines.subList(0, 2));
+    excerpt.add("...");
+    excerpt.addAll(lines.subList(tip, lines.indexOf("    Not compared:")));
+    excerpt.add("...");
+    int end = lines.indexOf("No findings on this line.") - 1;
+    excerpt.addAll(lines.subList(step(lines, "Spread"), end));
+    excerpt.add("```");
+    return excerpt;
+  }
+
+  private static int step(List<String> lines, String name) {
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).matches("\\d+ +" + name + ": .*")) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no step " + name);
   }
 
   private static String units(Unit us, Unit metric) {

@@ -17,7 +17,7 @@ import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 
 /** Random lines as an estimator might state them, with tables of his own; the seed says all. */
-final class RandomBids {
+public final class RandomBids {
   private static final List<String> COATINGS =
       Stream.concat(
               Catalogue.builtIn().rows(Tables.COATINGS).stream().map(Row::name),
@@ -33,14 +33,14 @@ final class RandomBids {
   private final Random random;
   private final List<Catalogue> catalogues;
 
-  RandomBids(long seed) {
+  public RandomBids(long seed) {
     this.random = new Random(seed);
     this.catalogues = IntStream.range(0, 40).mapToObj(i -> catalogue()).toList();
   }
 
   /** One line with its tables and the units of Basis. */
-  record Sample(Catalogue catalogue, UnitSystem basis, BidLine line) {
-    FilledLine fill() {
+  public record Sample(Catalogue catalogue, UnitSystem basis, BidLine line) {
+    public FilledLine fill() {
       return fill(line);
     }
 
@@ -49,7 +49,7 @@ final class RandomBids {
     }
   }
 
-  Sample next() {
+  public Sample next() {
     Catalogue catalogue = catalogues.get(random.nextInt(catalogues.size()));
     UnitSystem basis = UnitSystem.values()[random.nextInt(2)];
     return new Sample(catalogue, basis, line());

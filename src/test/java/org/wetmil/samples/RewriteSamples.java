@@ -6,11 +6,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.wetmil.docs.ReadmeTables;
 import org.wetmil.jobs.TemplateJob;
+import org.wetmil.jobs.explain.GoldenLines;
 import org.wetmil.quantity.UnitSystem;
 
 /**
- * Writes the templates, the samples, their twins and the README's tables anew and prints what
- * changed. Run by hand; DEVELOPERS.md says how.
+ * Writes the templates, the samples, their twins, frozen explanations and the README's tables anew
+ * and prints what changed. Run by hand; DEVELOPERS.md says how.
  */
 public final class RewriteSamples {
   private static final Path TEMPLATES = Path.of("templates");
@@ -19,7 +20,6 @@ public final class RewriteSamples {
   private RewriteSamples() {}
 
   public static void main(String[] args) throws IOException {
-    ReadmeTables.main(args);
     SpringMonth.write();
     for (UnitSystem system : UnitSystem.values()) {
       TemplateJob.write(TEMPLATES.resolve(TemplateJob.usualName(system)), system, true);
@@ -35,5 +35,8 @@ public final class RewriteSamples {
       sample.fill(sample.twin());
     }
     ReconciledMonth.write(ReconciledMonth.TWIN);
+    GoldenLines.write();
+    // last, since it quotes an explanation of a sample
+    ReadmeTables.main(args);
   }
 }

@@ -26,6 +26,7 @@ import org.wetmil.workbook.read.earlier.EarlierBasis;
 import org.wetmil.workbook.read.earlier.EarlierColumns;
 import org.wetmil.workbook.read.earlier.EarlierFill;
 import org.wetmil.workbook.read.earlier.EarlierSheets;
+import org.wetmil.workbook.read.earlier.MarkedColumn;
 import org.wetmil.workbook.read.earlier.OurFormulas;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridReader;
@@ -157,6 +158,9 @@ public final class BidReader {
         bid,
         results.stream().map(BidSheetReader.Result::layout).toList(),
         marks.filledBefore(),
+        sheets.stream()
+            .flatMap(sheet -> MarkedColumn.of(marks.filled(), sheet.name()).stream())
+            .toList(),
         marks.sheets(),
         grids.ours(),
         rows,

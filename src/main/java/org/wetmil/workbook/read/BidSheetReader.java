@@ -2,6 +2,7 @@ package org.wetmil.workbook.read;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,10 +48,11 @@ final class BidSheetReader {
     SheetUnits units = SheetUnits.of(grid, tables, settings, remarks);
     int shown = FilledColumn.shown(catalogue).size();
     for (BidTable table : tables) {
-      LineReader read = readTable(table, units, ourColumns);
+      Map<Integer, RowKind> kinds = new TableRows(grid, table, catalogue).sorted();
+      LineReader read = readTable(table, kinds, units, ourColumns);
       int last = lastRow(table, read.rows());
       int free = FreeColumns.first(grid, table, tables, last, shown, ourColumns, remarks);
-      layouts.add(layout(table, last, read, free));
+      layouts.add(layout(table, last, read, kinds, free));
     }
     remarkHidden();
     BidSheet sheet = new BidSheet(grid.sheet(), units.system(), units.stated(), columnUnits, lines);
@@ -66,8 +68,8 @@ final class BidSheetReader {
     return lineRows.isEmpty() ? table.firstRow() : lineRows.get(lineRows.size() - 1);
   }
 
-  private LineReader readTable(BidTable table, SheetUnits units, Set<Integer> ourColumns) {
-    Map<Integer, RowKind> kinds = new TableRows(grid, table, catalogue).sorted();
+  private LineReader readTable(
+      BidTable table, Map<Integer, RowKind> kinds, SheetUnits units, Set<Integer> ourColumns) {
     TableRows.count(kinds).forEach((kind, count) -> rows.merge(kind, count, Integer::sum));
     List<Integer> lineRows = rowsOf(kinds, RowKind.LINE);
     remarkBelow(rowsOf(kinds, RowKind.BELOW), table);
@@ -87,7 +89,10 @@ final class BidSheetReader {
         .toList();
   }
 
-  private static TableLayout layout(BidTable table, int lastRow, LineReader read, int free) {
+  private static TableLayout layout(
+      BidTable table, int lastRow, LineReader read, Map<Integer, RowKind> kinds, int free) {
+    Map<Integer, RowKind> others = new HashMap<>(kinds);
+    others.values().removeIf(kind -> kind == RowKind.LINE);
     Map<InputColumn, Integer> columns = new EnumMap<>(InputColumn.class);
     table.columns().forEach((column, heading) -> columns.put(column, heading.column()));
     return new TableLayout(
@@ -98,6 +103,7 @@ final class BidSheetReader {
         table.firstColumn(),
         table.lastColumn(),
         read.rows(),
+        others,
         free,
         table.excelTable(),
         read.elsewhere());

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.Bid;
 import org.wetmil.workbook.read.earlier.EarlierFill;
+import org.wetmil.workbook.read.earlier.MarkedColumn;
 import org.wetmil.workbook.read.table.RowKind;
 import org.wetmil.workbook.stream.CellRange;
 
@@ -15,6 +16,7 @@ import org.wetmil.workbook.stream.CellRange;
  *
  * @param layouts where the tables of each bid sheet stand, in the order of the bid's sheets
  * @param filledBefore whether it carries the mark of an earlier fill
+ * @param filledColumns where an earlier fill's columns stand now
  * @param ourSheets sheets that an earlier fill added
  * @param ourCells the cells that an earlier fill wrote, by sheet
  * @param fills earlier ones, oldest first
@@ -25,6 +27,7 @@ public record ReadWorkbook(
     Bid bid,
     List<SheetLayout> layouts,
     boolean filledBefore,
+    List<MarkedColumn> filledColumns,
     List<String> ourSheets,
     Map<String, List<CellRange>> ourCells,
     Map<RowKind, Integer> rows,
@@ -32,6 +35,7 @@ public record ReadWorkbook(
     Catalogue carried) {
   public ReadWorkbook {
     layouts = List.copyOf(layouts);
+    filledColumns = List.copyOf(filledColumns);
     ourSheets = List.copyOf(ourSheets);
     fills = List.copyOf(fills);
     ourCells = Map.copyOf(ourCells);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.read.table.RowKind;
 import org.wetmil.workbook.stream.CellAddress;
 
 /**
@@ -18,6 +19,7 @@ import org.wetmil.workbook.stream.CellAddress;
  * @param firstColumn its leftmost column
  * @param lastColumn its rightmost column
  * @param lineRows rows that are bid lines, ascending
+ * @param otherRows rows that hold something and are no bid lines, with what they are
  * @param firstFreeColumn first column to the right of the table where, and to the right of which,
  *     nobody has written anything in its rows
  * @param excelTable name of the Excel table that it is, if it is one
@@ -32,6 +34,7 @@ public record TableLayout(
     int firstColumn,
     int lastColumn,
     List<Integer> lineRows,
+    Map<Integer, RowKind> otherRows,
     int firstFreeColumn,
     Optional<String> excelTable,
     Map<Integer, Map<InputColumn, List<CellAddress>>> elsewhere) {
@@ -39,6 +42,7 @@ public record TableLayout(
     elsewhere = Map.copyOf(elsewhere);
     columns = Collections.unmodifiableMap(new EnumMap<>(columns));
     lineRows = List.copyOf(lineRows);
+    otherRows = Map.copyOf(otherRows);
   }
 
   /** The cells that an input in words of a row stands in, in order. */

@@ -13,10 +13,10 @@ import org.wetmil.workbook.stream.RawCell;
  *
  * @param slot which table of the sheet it stands with, from 1
  */
-record MarkedColumn(String sheet, FilledColumn column, int slot, CellRange range) {
+public record MarkedColumn(String sheet, FilledColumn column, int slot, CellRange range) {
 
   /** The columns of one sheet. */
-  static List<MarkedColumn> of(List<OwnMarks.Filled> marks, String sheet) {
+  public static List<MarkedColumn> of(List<OwnMarks.Filled> marks, String sheet) {
     return marks.stream()
         .filter(mark -> mark.sheet().equals(sheet))
         .flatMap(mark -> of(mark).stream())

@@ -1,0 +1,90 @@
+package org.wetmil.jobs.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.wetmil.estimate.Bid;
+import org.wetmil.estimate.Bids;
+import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.RandomBids;
+import org.wetmil.estimate.explain.Explanation;
+import org.wetmil.workbook.fill.FilledCells;
+import org.wetmil.workbook.read.TableLayout;
+
+/** Lines that nobody made up: each is told whole, in the width of the page, and adds up. */
+class RandomLinesToldTest {
+  private static final Asked WHOLE = new Asked("Bid", 5, Optional.empty());
+
+  private static FilledCells.Place place(FilledLine filled) {
+    Map<InputColumn, Integer> columns = new EnumMap<>(InputColumn.class);
+    filled.line().values().keySet().forEach(column -> columns.put(column, column.ordinal()));
+    TableLayout table =
+        new TableLayout(
+            3, 4, 4, columns, 0, 40, List.of(4), Map.of(), 41, Optional.empty(), Map.of());
+    Map<FilledColumn, Integer> cells = new EnumMap<>(FilledColumn.class);
+    filled.figures().keySet().forEach(column -> cells.put(column, 41 + column.ordinal()));
+    return new FilledCells.Place(filled, table, cells);
+  }
+
+  @Test
+  void everyLineIsToldAndItsSumsAddUp() {
+    RandomBids bids = new RandomBids(21);
+    int reckoned = 0;
+    for (int i = 0; i < 2000; i++) {
+      RandomBids.Sample sample = bids.next();
+      FilledLine filled = sample.fill();
+      Bid bid = Bids.bid(sample.catalogue(), sample.basis(), filled.line());
+      Explanation explanation = Explanation.of(bid, filled);
+      List<String> told =
+          new ExplainText(
+                  Path.of("bid.xlsx"), bid, place(filled), explanation, List.of(), i % 2 == 0)
+              .lines(WHOLE, Optional.empty());
+
+      assertThat(told).allMatch(line -> line.length() <= Page.WIDTH, sample.line().toString());
+      for (ToldSteps.Told step : ToldSteps.of(told).steps()) {
+        if (!step.put().isEmpty()) {
+          PocketCalculator.Reckoned anew = PocketCalculator.reckon(step.put());
+          assertThat(anew.value())
+              .as("%s: %s", step.name(), String.join("\n", told))
+              .isCloseTo(step.result(), within(anew.slack()));
+          reckoned++;
+        }
+      }
+    }
+    assertThat(reckoned).isGreaterThan(15_000);
+  }
+
+  @Test
+  void everyFigureOfALineIsToldByItself() {
+    RandomBids bids = new RandomBids(22);
+    for (int i = 0; i < 100; i++) {
+      RandomBids.Sample sample = bids.next();
+      FilledLine filled = sample.fill();
+      Bid bid = Bids.bid(sample.catalogue(), sample.basis(), filled.line());
+      Set<FilledColumn> figures = EnumSet.copyOf(filled.figures().keySet());
+      // words: the whole line is told for them
+      figures.remove(FilledColumn.COATING_USED);
+      for (FilledColumn column : figures) {
+        Explanation explanation = Explanation.of(bid, filled, column);
+        List<String> told =
+            new ExplainText(Path.of("bid.xlsx"), bid, place(filled), explanation, List.of(), true)
+                .lines(WHOLE, Optional.of(column));
+
+        assertThat(told).isNotEmpty();
+        assertThat(explanation.steps())
+            .as("%s", column)
+            .anyMatch(step -> step.of() == Explanation.stepOf(column));
+      }
+    }
+  }
+}
