@@ -12,7 +12,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.explain.Explanation;
 import org.wetmil.workbook.WorkbookException;
-import org.wetmil.workbook.fill.FilledCells;
+import org.wetmil.workbook.fill.beside.FilledCells;
 import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
 import org.wetmil.workbook.read.OurSheetCell;

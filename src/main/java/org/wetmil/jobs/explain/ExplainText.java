@@ -24,7 +24,7 @@ import org.wetmil.estimate.explain.Step;
 import org.wetmil.formula.Expr;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.Quantity;
-import org.wetmil.workbook.fill.FilledCells;
+import org.wetmil.workbook.fill.beside.FilledCells;
 import org.wetmil.workbook.opc.FileName;
 
 /** Words an explanation: the one place where its text is made. */

@@ -12,7 +12,7 @@ import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.estimate.Work;
-import org.wetmil.workbook.fill.FilledCells;
+import org.wetmil.workbook.fill.beside.FilledCells;
 import org.wetmil.workbook.stream.CellAddress;
 
 /** Words what was read from the cells of a line, and what stood in for those that are blank. */

@@ -20,7 +20,7 @@ import org.wetmil.formula.Expr;
 import org.wetmil.measure.MeasuringRule;
 import org.wetmil.measure.Taken;
 import org.wetmil.quantity.Quantity;
-import org.wetmil.workbook.fill.FilledCells;
+import org.wetmil.workbook.fill.beside.FilledCells;
 
 /** The sentences of a step beside its formula: what was chosen, and by which rule. */
 final class StepText {

@@ -18,7 +18,7 @@ import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.RandomBids;
 import org.wetmil.estimate.explain.Explanation;
-import org.wetmil.workbook.fill.FilledCells;
+import org.wetmil.workbook.fill.beside.FilledCells;
 import org.wetmil.workbook.read.TableLayout;
 
 /** Lines that nobody made up: each is told whole, in the width of the page, and adds up. */

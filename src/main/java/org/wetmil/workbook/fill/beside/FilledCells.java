@@ -1,4 +1,4 @@
-package org.wetmil.workbook.fill;
+package org.wetmil.workbook.fill.beside;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
