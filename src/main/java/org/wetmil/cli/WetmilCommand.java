@@ -31,6 +31,7 @@ import picocli.CommandLine.TypeConversionException;
       StartCommand.class,
       ReconcileCommand.class,
       AuditCommand.class,
+      CompareCommand.class,
       ChecksCommand.class,
       TemplateCommand.class,
       CompletionCommand.class

@@ -1,0 +1,145 @@
+package org.wetmil.workbook.compare;
+
+import java.util.Arrays;
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.wetmil.estimate.BidLine;
+import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.compare.Amounts;
+import org.wetmil.estimate.compare.BidComparison;
+import org.wetmil.estimate.compare.InputChange;
+import org.wetmil.estimate.compare.LineChange;
+import org.wetmil.estimate.compare.TableChange;
+import org.wetmil.quantity.Quantity;
+import org.wetmil.workbook.fill.Look;
+import org.wetmil.workbook.fill.Rows;
+
+/** The list of changes: one row for each input, the figures of a line on its first row. */
+final class ChangeList {
+  private static final int[] WIDTHS = {11, 22, 12, 15, 12, 12, 17, 14, 14, 9, 9, 9, 9, 9, 9, 9, 11};
+  static final int COLUMNS = WIDTHS.length;
+
+  private final Look look;
+  private final BidComparison compared;
+  private final Version a;
+  private final Version b;
+  private Rows rows;
+
+  ChangeList(Look look, BidComparison compared, Version a, Version b) {
+    this.look = look;
+    this.compared = compared;
+    this.a = a;
+    this.b = b;
+  }
+
+  static int width() {
+    return Arrays.stream(WIDTHS).sum();
+  }
+
+  void widths(XSSFSheet sheet) {
+    for (int i = 0; i < WIDTHS.length; i++) {
+      sheet.setColumnWidth(i, WIDTHS[i] * 256);
+    }
+  }
+
+  /** Writes the list; gives the row of its headings. */
+  int write(Rows into) {
+    rows = into;
+    String area = " (" + Quantity.AREA.unit(compared.system()).symbol() + ")";
+    String paint = " (" + Quantity.VOLUME.unit(compared.system()).symbol() + ")";
+    rows.row().height(45);
+    List.of(
+            "What",
+            "Room or row",
+            "Surface",
+            "Coating",
+            "Cell in A",
+            "Cell in B",
+            "Input",
+            "In A",
+            "In B",
+            "Area more" + area,
+            "Paint before" + paint,
+            "Paint after" + paint,
+            "Paint more" + paint,
+            "Hours before",
+            "Hours after",
+            "Hours more",
+            compared.oneCurrency() ? "Cost more" : "Cost more (two currencies)")
+        .forEach(heading -> rows.text(heading, look.heading()));
+    int heading = rows.number();
+    compared.tables().forEach(this::table);
+    compared.changed().forEach(line -> line("changed", line));
+    compared.onlyB().forEach(line -> line("only in B", line));
+    compared.onlyA().forEach(line -> line("only in A", line));
+    return heading;
+  }
+
+  private void table(TableChange change) {
+    rows.row()
+        .text(change.table().title(), look.text(true))
+        .text(change.row(), look.text(true))
+        .skip(2)
+        .text(change.whereFrom(), look.text(true))
+        .text(change.whereTo(), look.text(true))
+        .text(change.figure().isEmpty() ? "value" : change.figure(), look.text(true))
+        .text(change.from(), look.text(true))
+        .text(change.to(), look.text(true));
+  }
+
+  private void line(String what, LineChange change) {
+    BidLine line = change.line();
+    String floor = line.text(InputColumn.FLOOR);
+    String room = line.text(InputColumn.ROOM);
+    rows.row()
+        .text(what, look.text(true))
+        .text(floor.isEmpty() ? room : floor + ", " + room, look.strongText())
+        .text(line.text(InputColumn.SURFACE), look.text(true))
+        .text(line.text(InputColumn.COATING), look.text(true));
+    List<InputChange> inputs = change.inputs();
+    input(change, inputs.isEmpty() ? null : inputs.get(0));
+    amounts(change.before(), change.after(), change.effect());
+    inputs.stream()
+        .skip(1)
+        .forEach(
+            input -> {
+              rows.row().text(what, look.text(true)).skip(3);
+              input(change, input);
+            });
+  }
+
+  private void input(LineChange change, InputChange input) {
+    InputColumn column = input == null ? null : input.column();
+    rows.text(change.a() == null ? "" : a.address(change.a(), column), look.text(true))
+        .text(change.b() == null ? "" : b.address(change.b(), column), look.text(true));
+    if (input == null) {
+      boolean both = change.a() != null && change.b() != null;
+      rows.text(both ? "none of its own" : "", look.text(true)).skip(2);
+    } else {
+      rows.text(input.heading(), look.text(true))
+          .text(input.from(), look.text(true))
+          .text(input.to(), look.text(true));
+    }
+  }
+
+  private void amounts(Amounts before, Amounts after, Amounts effect) {
+    int row = rows.number();
+    rows.number(shown(Quantity.AREA, effect.areaFt2()), look.sparse(1))
+        .number(shown(Quantity.VOLUME, before.paintGal()), look.number(2))
+        .number(shown(Quantity.VOLUME, after.paintGal()), look.number(2))
+        .formula(
+            "L%d-K%d".formatted(row, row),
+            shown(Quantity.VOLUME, effect.paintGal()),
+            look.strongNumber(2))
+        .number(before.hours(), look.number(2))
+        .number(after.hours(), look.number(2))
+        .formula("O%d-N%d".formatted(row, row), effect.hours(), look.strongNumber(2));
+    if (compared.oneCurrency()) {
+      rows.number(effect.cost(), look.sparse(2));
+    }
+  }
+
+  private double shown(Quantity quantity, double base) {
+    return quantity.shown(base, compared.system());
+  }
+}
