@@ -89,31 +89,26 @@ final class ComparePrinter {
   /** The parts as they are shown, and what rounding them leaves. */
   private void split() {
     Printer.line(out, "");
-    Printer.line(
-        out,
-        String.format(
-            Locale.ROOT,
-            "Of the difference %50s %9s %12s",
-            "paint " + unit(Quantity.VOLUME),
-            "hours",
-            compared.isPriced() ? "price" : ""));
+    Printer.line(out, "Of the difference");
+    part("", "paint " + unit(Quantity.VOLUME), "hours", compared.isPriced() ? "price" : "");
     BigDecimal paint =
-        tenths(shown(Quantity.VOLUME, compared.second().paintGal()))
-            .subtract(tenths(shown(Quantity.VOLUME, compared.first().paintGal())));
-    BigDecimal hours = tenths(compared.second().hours()).subtract(tenths(compared.first().hours()));
+        hundredths(shown(Quantity.VOLUME, compared.second().paintGal()))
+            .subtract(hundredths(shown(Quantity.VOLUME, compared.first().paintGal())));
+    BigDecimal hours =
+        hundredths(compared.second().hours()).subtract(hundredths(compared.first().hours()));
     for (Split part : Split.of(compared)) {
-      if (part.kind() == Split.Kind.PRICE && !compared.isPriced()) {
+      if (!part.isThere() || (part.kind() == Split.Kind.PRICE && !compared.isPriced())) {
         continue;
       }
-      BigDecimal paintShown = tenths(shown(Quantity.VOLUME, part.paintGal()));
-      BigDecimal hoursShown = tenths(part.hours());
+      BigDecimal paintShown = hundredths(shown(Quantity.VOLUME, part.paintGal()));
+      BigDecimal hoursShown = hundredths(part.hours());
       paint = paint.subtract(paintShown);
       hours = hours.subtract(hoursShown);
       boolean counts = part.kind() != Split.Kind.PRICE;
       part(
           CompareWords.label(part),
-          counts ? String.format(Locale.ROOT, "%+.1f", paintShown) : "",
-          counts ? String.format(Locale.ROOT, "%+.1f", hoursShown) : "",
+          counts ? String.format(Locale.ROOT, "%+.2f", paintShown) : "",
+          counts ? String.format(Locale.ROOT, "%+.2f", hoursShown) : "",
           part.price() == null || !compared.isPriced()
               ? ""
               : String.format(Locale.ROOT, "%+.2f", part.price()));
@@ -121,8 +116,8 @@ final class ComparePrinter {
     if (paint.signum() != 0 || hours.signum() != 0) {
       part(
           "rounding of what is shown",
-          String.format(Locale.ROOT, "%+.1f", paint),
-          String.format(Locale.ROOT, "%+.1f", hours),
+          String.format(Locale.ROOT, "%+.2f", paint),
+          String.format(Locale.ROOT, "%+.2f", hours),
           "");
     }
   }
@@ -130,7 +125,7 @@ final class ComparePrinter {
   private void part(String label, String paint, String hours, String price) {
     Printer.line(
         out,
-        String.format(Locale.ROOT, "  %-66s %9s %9s %12s", label, paint, hours, price)
+        String.format(Locale.ROOT, "  %-64s %9s %9s %12s", label, paint, hours, price)
             .stripTrailing());
   }
 
@@ -215,16 +210,16 @@ final class ComparePrinter {
   }
 
   private static String plain(double number) {
-    return String.format(Locale.ROOT, "%.1f", number);
+    return String.format(Locale.ROOT, "%.2f", number);
   }
 
   /** The difference of the two as they are shown. */
   private static String signed(double b, double a) {
-    return String.format(Locale.ROOT, "%+.1f", tenths(b).subtract(tenths(a)));
+    return String.format(Locale.ROOT, "%+.2f", hundredths(b).subtract(hundredths(a)));
   }
 
-  private static BigDecimal tenths(double number) {
-    return BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP);
+  private static BigDecimal hundredths(double number) {
+    return BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP);
   }
 
   private String unit(Quantity quantity) {

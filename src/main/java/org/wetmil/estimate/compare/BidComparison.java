@@ -101,7 +101,7 @@ public record BidComparison(
               pair.a(),
               pair.b(),
               pair.how(),
-              InputChange.of(pair.a(), pair.b()),
+              InputChange.of(before.get(place(pair.a())), after.get(place(pair.b()))),
               Amounts.of(before.get(place(pair.a()))),
               Amounts.of(after.get(place(pair.b()))));
       if (!change.inputs().isEmpty() || !change.effect().isNothing()) {

@@ -56,7 +56,7 @@ public final class CompareWords {
     String words = part.kind().words();
     return switch (part.kind()) {
       case JOB, PRICE -> words;
-      default -> part.count() + " " + words;
+      default -> words + " (" + part.count() + ")";
     };
   }
 

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.wetmil.estimate.BidLine;
+import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
+import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Unit;
@@ -16,8 +18,11 @@ import org.wetmil.quantity.Unit;
  * @param from as the cell says it, with its unit; "blank" where it says nothing
  */
 public record InputChange(InputColumn column, String heading, String from, String to) {
+  private static final double ROUNDING = 1e-9;
 
-  static List<InputChange> of(BidLine a, BidLine b) {
+  static List<InputChange> of(FilledLine before, FilledLine after) {
+    BidLine a = before.line();
+    BidLine b = after.line();
     List<InputChange> changes = new ArrayList<>();
     for (InputColumn column : InputColumn.values()) {
       if (!Same.same(column, a.get(column), b.get(column))) {
@@ -26,14 +31,17 @@ public record InputChange(InputColumn column, String heading, String from, Strin
       }
     }
     for (FilledColumn column : FilledColumn.values()) {
-      double one = a.earlier().typed(column);
-      double other = b.earlier().typed(column);
+      double one = typed(before, column);
+      double other = typed(after, column);
       boolean same =
-          Double.compare(one, other) == 0 || Math.abs(one - other) <= 1e-9 * Math.abs(one);
+          Double.compare(one, other) == 0 || Math.abs(one - other) <= ROUNDING * Math.abs(one);
       if (!same) {
         changes.add(
             new InputChange(
-                null, column.heading() + " (typed over)", typed(column, a), typed(column, b)));
+                null,
+                column.heading() + " (typed over)",
+                said(column, one, before),
+                said(column, other, after)));
       }
     }
     return changes;
@@ -48,8 +56,12 @@ public record InputChange(InputColumn column, String heading, String from, Strin
     return bare ? raw + " " + value.unit().symbol() : raw;
   }
 
-  private static String typed(FilledColumn column, BidLine line) {
-    double base = line.earlier().typed(column);
+  /** What was typed over a filled figure, in the kept unit of its column; NaN for nothing. */
+  private static double typed(FilledLine line, FilledColumn column) {
+    return line.figures().get(column) instanceof Figure.Typed ? line.base(column) : Double.NaN;
+  }
+
+  private static String said(FilledColumn column, double base, FilledLine line) {
     return Double.isNaN(base)
         ? "ours"
         : String.format(

@@ -19,8 +19,8 @@ public record Split(Kind kind, int count, double paintGal, double hours, BigDeci
 
   /** The parts in the order of the steps. */
   public enum Kind {
-    TABLES("settings and tables, with the lines of A"),
-    OPENINGS("openings listed, with the lines of A"),
+    TABLES("settings and table values, on the lines of A"),
+    OPENINGS("openings listed, on the lines of A"),
     CHANGED("lines changed"),
     ADDED("lines only in B"),
     GONE("lines only in A"),
@@ -36,6 +36,11 @@ public record Split(Kind kind, int count, double paintGal, double hours, BigDeci
     public String words() {
       return words;
     }
+  }
+
+  /** Whether there is anything of this part. */
+  public boolean isThere() {
+    return count > 0 || paintGal != 0 || hours != 0 || (price != null && price.signum() != 0);
   }
 
   /** The parts of a comparison. */

@@ -1,5 +1,7 @@
 package org.wetmil.estimate.compare;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,6 +15,7 @@ import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
+import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 
 /**
@@ -135,13 +138,11 @@ public record TableChange(
     if (Double.isNaN(entry.number())) {
       return entry.text();
     }
-    double shown = entry.quantity().shown(entry.number(), system);
+    boolean share = entry.quantity() == Quantity.SHARE;
+    double shown = entry.quantity().shown(share ? 100 * entry.number() : entry.number(), system);
     String number =
-        new java.math.BigDecimal(shown)
-            .round(new java.math.MathContext(6))
-            .stripTrailingZeros()
-            .toPlainString();
-    return String.format(Locale.ROOT, "%s %s", number, entry.quantity().unit(system).symbol())
-        .strip();
+        new BigDecimal(shown).round(new MathContext(6)).stripTrailingZeros().toPlainString();
+    String unit = share ? "%" : entry.quantity().unit(system).symbol();
+    return String.format(Locale.ROOT, "%s %s", number, unit).strip();
   }
 }

@@ -16,7 +16,7 @@ import org.wetmil.workbook.fill.Rows;
 
 /** The list of changes: one row for each input, the figures of a line on its first row. */
 final class ChangeList {
-  private static final int[] WIDTHS = {11, 22, 12, 15, 12, 12, 17, 14, 14, 9, 9, 9, 9, 9, 9, 9, 11};
+  private static final int[] WIDTHS = {9, 20, 10, 12, 10, 10, 12, 10, 10, 7, 7, 7, 7, 7, 7, 7, 9};
   static final int COLUMNS = WIDTHS.length;
 
   private final Look look;

@@ -2,9 +2,9 @@ package org.wetmil.workbook.compare;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.estimate.compare.BidComparison;
@@ -49,15 +49,17 @@ final class ComparedSheet {
     CompareWords.notes(compared).forEach(this::sentence);
     rows.gap();
     totals();
-    rows.gap();
-    split();
     if (!compared.isSame()) {
+      rows.gap();
+      split();
       rows.gap();
       int heading = list.write(rows);
       sheet.setRepeatingRows(new CellRangeAddress(heading - 1, heading - 1, -1, -1));
       sheet.setAutoFilter(
           new CellRangeAddress(heading - 1, rows.number() - 1, 0, ChangeList.COLUMNS - 1));
     }
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
     Pages.landscape(sheet, ChangeList.COLUMNS, rows.number());
   }
 
@@ -98,7 +100,7 @@ final class ComparedSheet {
         label + " (" + unit(quantity) + ")",
         shown(quantity, amount.apply(compared.first())),
         shown(quantity, amount.apply(compared.second())),
-        1);
+        2);
   }
 
   private void figures(String label, double one, double other, int decimals) {
@@ -121,14 +123,14 @@ final class ComparedSheet {
     int from = rows.number() + 1;
     List<Split> parts = Split.of(compared);
     for (Split part : parts) {
-      if (part.kind() == Split.Kind.PRICE && !priced) {
+      if (!part.isThere() || (part.kind() == Split.Kind.PRICE && !priced)) {
         continue;
       }
       rows.row()
           .text(CompareWords.label(part), look.text(false))
           .skip(LABEL - 1)
-          .number(shown(Quantity.VOLUME, part.paintGal()), look.sparse(1))
-          .number(part.hours(), look.sparse(1));
+          .number(shown(Quantity.VOLUME, part.paintGal()), look.sparse(2))
+          .number(part.hours(), look.sparse(2));
       BigDecimal price = part.price();
       if (priced && price != null) {
         rows.number(price.doubleValue(), look.sparse(2));
@@ -139,8 +141,8 @@ final class ComparedSheet {
     double paint = compared.second().paintGal() - compared.first().paintGal();
     double hours = compared.second().hours() - compared.first().hours();
     rows.formula(
-            "SUM(E%d:E%d)".formatted(from, to), shown(Quantity.VOLUME, paint), look.strongNumber(1))
-        .formula("SUM(F%d:F%d)".formatted(from, to), hours, look.strongNumber(1));
+            "SUM(E%d:E%d)".formatted(from, to), shown(Quantity.VOLUME, paint), look.strongNumber(2))
+        .formula("SUM(F%d:F%d)".formatted(from, to), hours, look.strongNumber(2));
     if (priced) {
       rows.formula(
           "SUM(G%d:G%d)".formatted(from, to),
