@@ -2,6 +2,7 @@ package org.wetmil.workbook.compare;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.poi.ss.usermodel.PageMargin;
