@@ -92,10 +92,10 @@ final class ComparePrinter {
     Printer.line(out, "Of the difference");
     part("", "paint " + unit(Quantity.VOLUME), "hours", compared.isPriced() ? "price" : "");
     BigDecimal paint =
-        hundredths(shown(Quantity.VOLUME, compared.second().paintGal()))
-            .subtract(hundredths(shown(Quantity.VOLUME, compared.first().paintGal())));
-    BigDecimal hours =
-        hundredths(compared.second().hours()).subtract(hundredths(compared.first().hours()));
+        hundredths(
+            shown(Quantity.VOLUME, compared.second().paintGal())
+                - shown(Quantity.VOLUME, compared.first().paintGal()));
+    BigDecimal hours = hundredths(compared.second().hours() - compared.first().hours());
     for (Split part : Split.of(compared)) {
       if (!part.isThere() || (part.kind() == Split.Kind.PRICE && !compared.isPriced())) {
         continue;
@@ -213,9 +213,8 @@ final class ComparePrinter {
     return String.format(Locale.ROOT, "%.2f", number);
   }
 
-  /** The difference of the two as they are shown. */
   private static String signed(double b, double a) {
-    return String.format(Locale.ROOT, "%+.2f", hundredths(b).subtract(hundredths(a)));
+    return String.format(Locale.ROOT, "%+.2f", hundredths(b - a));
   }
 
   private static BigDecimal hundredths(double number) {

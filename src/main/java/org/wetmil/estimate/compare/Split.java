@@ -17,6 +17,14 @@ import org.wetmil.estimate.price.Price;
  */
 public record Split(Kind kind, int count, double paintGal, double hours, BigDecimal price) {
 
+  /** Less than this, in the kept units, is what subtracting sums in a computer leaves. */
+  private static final double NOTHING = 1e-9;
+
+  public Split {
+    paintGal = Math.abs(paintGal) < NOTHING ? 0 : paintGal;
+    hours = Math.abs(hours) < NOTHING ? 0 : hours;
+  }
+
   /** The parts in the order of the steps. */
   public enum Kind {
     TABLES("settings and table values, on the lines of A"),

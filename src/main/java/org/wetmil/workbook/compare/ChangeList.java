@@ -11,12 +11,13 @@ import org.wetmil.estimate.compare.InputChange;
 import org.wetmil.estimate.compare.LineChange;
 import org.wetmil.estimate.compare.TableChange;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.workbook.fill.Heights;
 import org.wetmil.workbook.fill.Look;
 import org.wetmil.workbook.fill.Rows;
 
 /** The list of changes: one row for each input, the figures of a line on its first row. */
 final class ChangeList {
-  private static final int[] WIDTHS = {9, 20, 10, 12, 10, 10, 12, 10, 10, 7, 7, 7, 7, 7, 7, 7, 9};
+  private static final int[] WIDTHS = {10, 22, 11, 13, 12, 12, 13, 11, 11, 7, 7, 7, 7, 7, 7, 7, 9};
   static final int COLUMNS = WIDTHS.length;
 
   private final Look look;
@@ -24,6 +25,8 @@ final class ChangeList {
   private final Version a;
   private final Version b;
   private Rows rows;
+  private int column;
+  private int lines;
 
   ChangeList(Look look, BidComparison compared, Version a, Version b) {
     this.look = look;
@@ -76,50 +79,65 @@ final class ChangeList {
   }
 
   private void table(TableChange change) {
-    rows.row()
-        .text(change.table().title(), look.text(true))
-        .text(change.row(), look.text(true))
-        .skip(2)
-        .text(change.whereFrom(), look.text(true))
-        .text(change.whereTo(), look.text(true))
-        .text(change.figure().isEmpty() ? "value" : change.figure(), look.text(true))
-        .text(change.from(), look.text(true))
-        .text(change.to(), look.text(true));
+    begin(change.table().title(), change.row(), "", "");
+    words(change.whereFrom());
+    words(change.whereTo());
+    words(change.figure().isEmpty() ? "value" : change.figure());
+    words(change.from());
+    words(change.to());
+    end();
   }
 
   private void line(String what, LineChange change) {
     BidLine line = change.line();
     String floor = line.text(InputColumn.FLOOR);
     String room = line.text(InputColumn.ROOM);
-    rows.row()
-        .text(what, look.text(true))
-        .text(floor.isEmpty() ? room : floor + ", " + room, look.strongText())
-        .text(line.text(InputColumn.SURFACE), look.text(true))
-        .text(line.text(InputColumn.COATING), look.text(true));
+    String place = floor.isEmpty() ? room : floor + ", " + room;
+    String surface = line.text(InputColumn.SURFACE);
+    String coating = line.text(InputColumn.COATING);
+    begin(what, place, surface, coating);
     List<InputChange> inputs = change.inputs();
     input(change, inputs.isEmpty() ? null : inputs.get(0));
     amounts(change.before(), change.after(), change.effect());
+    end();
     inputs.stream()
         .skip(1)
         .forEach(
             input -> {
-              rows.row().text(what, look.text(true)).skip(3);
+              begin(what, place, surface, coating);
               input(change, input);
+              end();
             });
   }
 
   private void input(LineChange change, InputChange input) {
     InputColumn column = input == null ? null : input.column();
-    rows.text(change.a() == null ? "" : a.address(change.a(), column), look.text(true))
-        .text(change.b() == null ? "" : b.address(change.b(), column), look.text(true));
-    if (input == null) {
-      boolean both = change.a() != null && change.b() != null;
-      rows.text(both ? "none of its own" : "", look.text(true)).skip(2);
-    } else {
-      rows.text(input.heading(), look.text(true))
-          .text(input.from(), look.text(true))
-          .text(input.to(), look.text(true));
+    words(change.a() == null ? "" : a.address(change.a(), column));
+    words(change.b() == null ? "" : b.address(change.b(), column));
+    boolean both = change.a() != null && change.b() != null;
+    words(input != null ? input.heading() : both ? "none of its own" : "");
+    words(input == null ? "" : input.from());
+    words(input == null ? "" : input.to());
+  }
+
+  private void begin(String... words) {
+    rows.row();
+    column = 0;
+    lines = 1;
+    for (String each : words) {
+      words(each);
     }
+  }
+
+  /** Words in the next column; the row grows with them. */
+  private void words(String text) {
+    rows.text(text, column == 1 ? look.strongText() : look.text(true));
+    lines = Math.max(lines, Heights.lines(text, WIDTHS[column] - 2));
+    column++;
+  }
+
+  private void end() {
+    rows.height(Heights.points(lines));
   }
 
   private void amounts(Amounts before, Amounts after, Amounts effect) {
