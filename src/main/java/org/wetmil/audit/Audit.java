@@ -17,12 +17,14 @@ import org.wetmil.quantity.UnitSystem;
  *
  * @param bids all of them, those without an outcome too
  * @param measures paint and hours, each where at least one bid says how it came out
+ * @param ranges whether jobs came out inside their likely ranges
  * @param suggestions figures to change; empty: do not change anything yet
  * @param verdict the one page
  */
 public record Audit(
     List<PastBid> bids,
     List<MeasureAudit> measures,
+    JobRanges ranges,
     List<Suggestion> suggestions,
     Verdict verdict) {
 
@@ -47,8 +49,14 @@ public record Audit(
             proven(measures, Measure.HOURS),
             catalogue,
             paintTable);
+    JobRanges ranges = JobRanges.of(bids, measures, catalogue);
     return new Audit(
-        List.copyOf(bids), measures, suggestions, Verdict.of(bids, measures, suggestions, system));
+        List.copyOf(bids),
+        measures,
+        ranges,
+        suggestions,
+        Verdict.of(
+            bids, measures, new RangeWords(ranges, catalogue).sentences(), suggestions, system));
   }
 
   private static Optional<Suggestions.Proven> proven(List<MeasureAudit> measures, Measure measure) {

@@ -19,6 +19,7 @@ import org.wetmil.quantity.UnitSystem;
  * @param proof whether the change would have helped, on one line
  * @param bids how many bids there were
  * @param right whether they were right, measure by measure
+ * @param ranges whether their likely ranges were
  * @param causes the three largest, as figures
  * @param reasons the same, as sentences
  * @param change what to change
@@ -28,6 +29,7 @@ public record Verdict(
     String proof,
     String bids,
     List<String> right,
+    List<String> ranges,
     List<Cause> causes,
     List<String> reasons,
     List<String> change,
@@ -42,6 +44,7 @@ public record Verdict(
   static Verdict of(
       List<PastBid> bids,
       List<MeasureAudit> measures,
+      List<String> ranges,
       List<Suggestion> suggestions,
       UnitSystem system) {
     List<Cause> causes =
@@ -54,6 +57,7 @@ public record Verdict(
         proof(measures),
         bids(bids, measures),
         measures.stream().flatMap(audit -> right(audit).stream()).toList(),
+        ranges,
         causes,
         reasons(causes),
         new Changes(suggestions, system).sentences(),

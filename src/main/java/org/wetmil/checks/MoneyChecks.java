@@ -11,8 +11,9 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.estimate.job.JobHours;
 import org.wetmil.estimate.job.JobPrice;
+import org.wetmil.estimate.job.Order;
 import org.wetmil.estimate.price.Containers;
 import org.wetmil.estimate.price.Price;
 import org.wetmil.quantity.UnitSystem;
@@ -168,6 +169,8 @@ final class MoneyChecks {
         catalogue.entry(Setting.LABOUR_RATE).isStated()
             || catalogue.rows(Tables.COATINGS).stream()
                 .anyMatch(row -> row.get("Price").isStated());
-    return any ? FilledJob.of(bid).price() : new JobPrice(Optional.empty(), List.of());
+    return any
+        ? JobPrice.of(bid, JobHours.of(bid), Order.asBought(bid))
+        : new JobPrice(Optional.empty(), List.of());
   }
 }

@@ -24,6 +24,7 @@ record AuditPrinter(PrintWriter out, PrintWriter err) {
     Stream.of(
             List.of(verdict.proof(), verdict.bids()),
             verdict.right(),
+            verdict.ranges(),
             verdict.reasons(),
             verdict.change())
         .flatMap(List::stream)

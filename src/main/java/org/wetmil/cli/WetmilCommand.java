@@ -33,6 +33,7 @@ import picocli.CommandLine.TypeConversionException;
       ExplainCommand.class,
       ReconcileCommand.class,
       AuditCommand.class,
+      CompareCommand.class,
       ChecksCommand.class,
       TemplateCommand.class,
       CompletionCommand.class

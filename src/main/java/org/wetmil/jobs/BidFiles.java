@@ -58,6 +58,8 @@ record BidFiles(List<Path> files, List<String> notices) {
       }
       if (FilledMark.isReconciled(file)) {
         notices.add(file + ": passed over, it compares purchases with bids");
+      } else if (FilledMark.isCompared(file)) {
+        notices.add(file + ": passed over, it compares two versions of a bid");
       } else if (isOld && listed.stream().anyMatch(other -> isNewer(other, file))) {
         notices.add(file + ": passed over, a newer workbook of the same name counts");
       } else {

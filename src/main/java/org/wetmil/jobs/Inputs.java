@@ -145,6 +145,8 @@ public final class Inputs {
       passedOver.add(new PassedOver(file, "save it as .xlsx in a spreadsheet program first"));
     } else if (FilledMark.isReconciled(file)) {
       passedOver.add(new PassedOver(file, "it compares purchases with bids"));
+    } else if (FilledMark.isCompared(file)) {
+      passedOver.add(new PassedOver(file, "it compares two versions of a bid"));
     } else if (isBesideItsSource(file)) {
       passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
     } else {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.wetmil.audit.model.Proof;
 import org.wetmil.audit.past.Measure;
@@ -43,6 +44,6 @@ class LastBidsTest {
   }
 
   private static PastBid bid(UnitCosts costs) {
-    return new PastBid("job", null, "", "", List.of(), List.of(), costs);
+    return new PastBid("job", null, "", "", List.of(), List.of(), costs, Map.of());
   }
 }

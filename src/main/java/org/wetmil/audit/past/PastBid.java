@@ -2,6 +2,7 @@ package org.wetmil.audit.past;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A past bid.
@@ -13,6 +14,7 @@ import java.util.List;
  * @param lines its lines, filled
  * @param actuals what is known of the outcome; empty for a bid not won or not closed
  * @param costs what its paint and time cost
+ * @param likely what it would have been said to take, where that is known
  */
 public record PastBid(
     String id,
@@ -21,13 +23,15 @@ public record PastBid(
     String estimator,
     List<PastLine> lines,
     List<Actual> actuals,
-    UnitCosts costs) {
+    UnitCosts costs,
+    Map<Measure, Likely> likely) {
   public PastBid {
     lines = List.copyOf(lines);
     actuals = List.copyOf(actuals);
+    likely = Map.copyOf(likely);
   }
 
-  /** A bid that states no costs. */
+  /** A bid that states no costs and of which no range is known. */
   public PastBid(
       String id,
       LocalDate date,
@@ -35,6 +39,6 @@ public record PastBid(
       String estimator,
       List<PastLine> lines,
       List<Actual> actuals) {
-    this(id, date, crew, estimator, lines, actuals, UnitCosts.NONE);
+    this(id, date, crew, estimator, lines, actuals, UnitCosts.NONE, Map.of());
   }
 }

@@ -4,8 +4,10 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.Bid;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.job.JobHours;
+import org.wetmil.estimate.job.Order;
 
 /**
  * What a bid comes to.
@@ -18,8 +20,9 @@ public record Filling(double paintGal, double hours) {
   private static final double NOTHING = 1e-9;
 
   static Filling of(FilledBid filled) {
-    FilledJob job = FilledJob.of(filled);
-    return new Filling(job.paintGal(), job.hours().number(JobFigure.TOTAL));
+    return new Filling(
+        filled.total(FilledColumn.PAINT) + Order.hoseGal(filled),
+        JobHours.of(filled).number(JobFigure.TOTAL));
   }
 
   static Filling of(Bid bid, Catalogue tables) {

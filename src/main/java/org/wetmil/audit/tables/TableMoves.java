@@ -39,12 +39,22 @@ public record TableMoves(Filling then, Filling now, List<MovedFigure> figures) {
   /**
    * Compares.
    *
-   * @param own the bid filled with its own rows over today's built-in tables
-   * @param carried the tables that its workbook carries; those of the bid where it was never filled
+   * @param bid the bid with its own rows over today's built-in tables
+   * @param asBid the same as {@link #asBid} fills it
    * @param today today's for this bid, as {@link TodaysTables} has them
    */
-  public static TableMoves of(FilledBid own, Catalogue carried, Catalogue today) {
-    return new Comparison(own, carried, today).moves();
+  public static TableMoves of(Bid bid, FilledBid asBid, Catalogue today) {
+    return new Comparison(bid, asBid, today).moves();
+  }
+
+  /**
+   * A bid filled as it was bid.
+   *
+   * @param own the bid filled with its own rows over today's built-in tables
+   * @param carried the tables that its workbook carries; those of the bid where it was never filled
+   */
+  public static FilledBid asBid(FilledBid own, Catalogue carried) {
+    return carried == own.bid().catalogue() ? own : Filling.fill(own.bid(), carried);
   }
 
   private static final class Comparison {
@@ -54,11 +64,11 @@ public record TableMoves(Filling then, Filling now, List<MovedFigure> figures) {
     private final FilledBid filled;
     private final Filling then;
 
-    Comparison(FilledBid own, Catalogue carried, Catalogue today) {
-      this.bid = own.bid();
-      this.carried = carried;
+    Comparison(Bid bid, FilledBid asBid, Catalogue today) {
+      this.bid = bid;
+      this.carried = asBid.bid().catalogue();
       this.today = today;
-      filled = carried == bid.catalogue() ? own : Filling.fill(bid, carried);
+      filled = asBid;
       then = Filling.of(filled);
     }
 

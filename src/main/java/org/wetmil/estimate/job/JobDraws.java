@@ -33,7 +33,9 @@ public final class JobDraws {
   /** Lines drawn one by one. */
   static final int MOST_SINGLE = 200;
 
-  private final Strata strata = new Strata(DRAWS);
+  /** The same for every job; making it costs more than a draw. */
+  private static final Strata STRATA = new Strata(DRAWS);
+
   private final Spreads spreads;
   private final String job;
   private final List<Lot> lots;
@@ -76,10 +78,10 @@ public final class JobDraws {
     this.spreads = spreads;
     this.lots = lots;
     for (Factor factor : Factor.values()) {
-      double[] values = strata.lognormal(0, spreads.commonSigma(factor));
-      int[] order = strata.order(Strata.seed(job + "\n" + factor));
+      double[] values = STRATA.lognormal(0, spreads.commonSigma(factor));
+      int[] order = STRATA.order(Strata.seed(job + "\n" + factor));
       common.put(factor, ordered(values, order));
-      own.put(factor, strata.lognormal(0, spreads.ownSigma(factor)));
+      own.put(factor, STRATA.lognormal(0, spreads.ownSigma(factor)));
     }
     lots.forEach(this::draw);
   }
@@ -106,7 +108,8 @@ public final class JobDraws {
     ToDoubleFunction<FilledLine> weight = weights(groups);
     double[] sorted =
         groups.values().stream().flatMap(List::stream).mapToDouble(weight).sorted().toArray();
-    double least = sorted.length > mostSingle ? sorted[sorted.length - mostSingle] : 0;
+    boolean all = mostSingle == 0 || sorted.length <= mostSingle;
+    double least = all ? 0 : sorted[sorted.length - mostSingle];
     Map<String, Integer> seen = new HashMap<>();
     Map<Object, Lot> together = new LinkedHashMap<>();
     List<Lot> single = new ArrayList<>();
@@ -186,7 +189,7 @@ public final class JobDraws {
       return shared;
     }
     double[] values = lot.lines() > 1 ? average(factor, lot.lines()) : own.get(factor);
-    int[] order = strata.order(Strata.seed(job + "\n" + factor + "\n" + lot.id));
+    int[] order = STRATA.order(Strata.seed(job + "\n" + factor + "\n" + lot.id));
     double[] drawn = new double[DRAWS];
     for (int i = 0; i < DRAWS; i++) {
       drawn[i] = shared[i] * values[order[i]];
@@ -198,7 +201,7 @@ public final class JobDraws {
   private double[] average(Factor factor, double n) {
     double variance = spreads.ownSigma(factor) * spreads.ownSigma(factor);
     double sigma2 = Math.log1p(Math.expm1(variance) / n);
-    return strata.lognormal(variance / 2 - sigma2 / 2, Math.sqrt(sigma2));
+    return STRATA.lognormal(variance / 2 - sigma2 / 2, Math.sqrt(sigma2));
   }
 
   private static double[] ordered(double[] values, int[] order) {

@@ -31,9 +31,28 @@ public record Spreads(Map<Factor, Double> sigmas, double common) {
   public static Spreads of(Catalogue catalogue) {
     Map<Factor, Double> sigmas = new EnumMap<>(Factor.class);
     for (Factor factor : Factor.values()) {
-      sigmas.put(factor, Math.log(catalogue.number(factor.setting())) / Z);
+      sigmas.put(factor, sigma(catalogue.number(factor.setting())));
     }
     return new Spreads(sigmas, catalogue.number(Setting.RANGE_IN_COMMON));
+  }
+
+  /** The standard deviation of the log of a factor whose 90 % limit is so many times 1. */
+  public static double sigma(double limit) {
+    return Math.log(limit) / Z;
+  }
+
+  /** The 90 % limit of a factor, as its setting states it. */
+  public static double limit(double sigma) {
+    return Math.exp(sigma * Z);
+  }
+
+  /**
+   * Share of jobs that come out inside of ranges of another width than they should have.
+   *
+   * @param width as a multiple of the right one, of their logarithms
+   */
+  public static double insideOf(double width) {
+    return 2 * NORMAL.cumulativeProbability(width * Z) - 1;
   }
 
   /** One factor as it is, all others certain. */

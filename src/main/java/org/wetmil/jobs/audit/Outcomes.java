@@ -126,7 +126,8 @@ final class Outcomes {
         last(lines, line -> blankToNull(line.estimator()), book.estimator()),
         book.lines(),
         outcomes,
-        book.costs());
+        book.costs(),
+        book.likely());
   }
 
   private List<Actual> outcomes(PastBook book, Measure measure, List<ActualsLine> lines) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.wetmil.audit.past.Likely;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastLine;
 import org.wetmil.audit.past.UnitCosts;
@@ -25,8 +26,12 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
-import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.estimate.job.JobFigure;
+import org.wetmil.estimate.job.JobHours;
+import org.wetmil.estimate.job.JobPrice;
+import org.wetmil.estimate.job.Order;
+import org.wetmil.estimate.job.QuickRange;
+import org.wetmil.estimate.likely.Spreads;
 import org.wetmil.estimate.price.CostItem;
 import org.wetmil.estimate.price.Price;
 import org.wetmil.ledger.DateText;
@@ -45,6 +50,8 @@ import org.wetmil.workbook.read.ReadableCopy;
  * @param taken by measure, what each line states it took; NaN where it states nothing
  * @param whole by measure, what the settings state for the whole job; NaN when nothing
  * @param estimated by measure, the whole bid with what only the job as a whole has
+ * @param likely by measure, the range that would have been said when it was bid: of the lines' own
+ *     tasks where every line states what it took, else of the job
  * @param coatings the coating's name by every name it has in the bid
  * @param price null when it is not all stated
  * @param currency of the price, as the bid writes it
@@ -61,6 +68,7 @@ record PastBook(
     Map<Measure, List<Double>> taken,
     Map<Measure, Double> whole,
     Map<Measure, Double> estimated,
+    Map<Measure, Likely> likely,
     Map<String, String> coatings,
     LocalDate date,
     String crew,
@@ -81,8 +89,9 @@ record PastBook(
     ReadWorkbook read = BidReader.read(copy);
     Catalogue now = TodaysTables.of(read.bid().catalogue(), today);
     FilledBid filled = Estimator.fill(read.bid());
-    TableMoves moves = TableMoves.of(filled, read.carried(), now);
-    return new Reader(file, read, filled, now, moves, OldSums.of(copy), system).book();
+    FilledBid asBid = TableMoves.asBid(filled, read.carried());
+    TableMoves moves = TableMoves.of(read.bid(), asBid, now);
+    return new Reader(file, read, filled, asBid, now, moves, OldSums.of(copy), system).book();
   }
 
   String name() {
@@ -119,7 +128,10 @@ record PastBook(
     private final List<OldSums.Mistake> mistakes;
     private final Catalogue catalogue;
     private final HeightClass heights;
-    private final FilledJob job;
+    private final JobHours hours;
+    private final Order order;
+    private final QuickRange range;
+    private final Spreads spreads;
     private final Map<List<Object>, Set<String>> fired = new HashMap<>();
     private final List<FiredCheck> checks = new ArrayList<>();
 
@@ -127,6 +139,7 @@ record PastBook(
         Path file,
         ReadWorkbook read,
         FilledBid filled,
+        FilledBid asBid,
         Catalogue today,
         TableMoves moves,
         List<OldSums.Mistake> mistakes,
@@ -138,7 +151,11 @@ record PastBook(
       this.mistakes = mistakes;
       this.catalogue = filled.bid().catalogue();
       this.heights = new HeightClass(catalogue, system);
-      this.job = FilledJob.of(filled);
+      this.hours = JobHours.of(filled);
+      this.order = Order.asBought(filled);
+      this.range =
+          QuickRange.of(asBid, asBid == filled ? hours : JobHours.of(asBid), Order.hoseGal(asBid));
+      this.spreads = Spreads.of(asBid.bid().catalogue());
       Map<List<Object>, FilledLine> lines = new HashMap<>();
       counted().forEach(line -> lines.put(key(line), line));
       for (Finding finding : Checks.run(filled)) {
@@ -187,11 +204,11 @@ record PastBook(
         coatings.putIfAbsent(Names.key(line.line().text(InputColumn.COATING)), name);
         coatings.putIfAbsent(Names.key(name), name);
       }
-      double paint = job.paintGal();
-      double hours = job.hours().number(JobFigure.TOTAL);
+      double paint = filled.total(FilledColumn.PAINT) + order.hoseGal();
+      double labour = hours.number(JobFigure.TOTAL);
       // A line's own figure is for its own tasks; one for the job also covers what lines lack.
       double morePaint = more(taken.get(Measure.PAINT), paint, FilledColumn.PAINT);
-      double moreHours = more(taken.get(Measure.HOURS), hours, FilledColumn.LABOUR);
+      double moreHours = more(taken.get(Measure.HOURS), labour, FilledColumn.LABOUR);
       return new PastBook(
           file,
           filled.bid().job(),
@@ -202,16 +219,31 @@ record PastBook(
           Map.of(
               Measure.PAINT, catalogue.number(Setting.ACTUAL_PAINT),
               Measure.HOURS, catalogue.number(Setting.ACTUAL_HOURS)),
-          Map.of(Measure.PAINT, paint, Measure.HOURS, hours),
+          Map.of(Measure.PAINT, paint, Measure.HOURS, labour),
+          Map.of(
+              Measure.PAINT,
+              new Likely(
+                  isByLine(taken.get(Measure.PAINT)) ? range.linesGal() : range.jobGal(),
+                  range.linesGal(),
+                  spreads),
+              Measure.HOURS,
+              new Likely(
+                  isByLine(taken.get(Measure.HOURS)) ? range.lineHours() : range.jobHours(),
+                  range.sprayHours(),
+                  spreads)),
           coatings,
           DateText.read(catalogue.text(Setting.DATE_DONE)).orElse(null),
           catalogue.text(Setting.CREW_NAME),
           catalogue.text(Setting.ESTIMATOR),
-          job.price().price().orElse(null),
+          JobPrice.of(filled, hours, order).price().orElse(null),
           catalogue.text(Setting.CURRENCY),
           moves,
           List.copyOf(checks),
           mistakes);
+    }
+
+    private static boolean isByLine(List<Double> taken) {
+      return !taken.isEmpty() && taken.stream().noneMatch(amount -> Double.isNaN(amount));
     }
 
     private double more(List<Double> taken, double whole, FilledColumn column) {

@@ -13,8 +13,12 @@ import org.wetmil.audit.MeasureAudit;
 import org.wetmil.audit.Verdict;
 import org.wetmil.audit.model.Proof;
 import org.wetmil.audit.past.Measure;
+import org.wetmil.audit.range.Judgement;
+import org.wetmil.audit.range.PlacedJob;
+import org.wetmil.audit.range.RangeAudit;
 import org.wetmil.audit.tables.Filling;
 import org.wetmil.audit.tables.TableMoves;
+import org.wetmil.estimate.likely.Inside;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
@@ -64,6 +68,7 @@ final class AuditPage {
     List<String> right = new ArrayList<>(verdict.right());
     moved().ifPresent(right::add);
     block("Were they right?", right, false);
+    ranges(verdict.ranges());
     block("Where they missed: the largest causes", verdict.reasons(), true);
     block("What to change", verdict.change(), true);
     block("Would it have helped?", verdict.helped(), false);
@@ -110,14 +115,18 @@ final class AuditPage {
     if (sentences.isEmpty()) {
       return;
     }
-    rows.gap().row().text(title, look.block());
-    rows.underline(WIDTHS.length, look.block());
+    title(title);
     int number = 1;
     for (String sentence : sentences) {
       boolean counted = numbered && sentences.size() > 1;
       sentence(counted ? number + ". " + sentence : sentence, look.text(true));
       number++;
     }
+  }
+
+  private void title(String title) {
+    rows.gap().row().text(title, look.block());
+    rows.underline(WIDTHS.length, look.block());
   }
 
   private void sentence(String text, XSSFCellStyle style) {
@@ -147,13 +156,7 @@ final class AuditPage {
     double estimated = JobsSheet.shown(measure, audit.ratios().all().estimated(), book.system());
     double actual = JobsSheet.shown(measure, audit.ratios().all().actual(), book.system());
     int row = rows.row().number();
-    rows.text(
-            measure.word().substring(0, 1).toUpperCase(Locale.ROOT)
-                + measure.word().substring(1)
-                + " ("
-                + unit
-                + ")",
-            look.strong())
+    rows.text(capital(measure) + " (" + unit + ")", look.strong())
         .formula("COUNT(" + taken + ")", audit.ratios().jobs().size(), look.number(0))
         .formula(
             "SUMIF(" + taken + ",\">0\"," + columns.bid().all(jobs) + ")",
@@ -173,6 +176,44 @@ final class AuditPage {
     } else {
       rows.text("no change yet", look.text(false));
     }
+  }
+
+  /** How many jobs came out inside their likely ranges: counts over the list of jobs. */
+  private void ranges(List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    title("Were the likely ranges right?");
+    rows.row();
+    String[] headings = {"", "Jobs", "Below", "Inside", "Above", "Inside", "Expected"};
+    for (int i = 0; i < headings.length; i++) {
+      rows.text(headings[i], look.band(i > 0));
+    }
+    for (RangeAudit audit : book.audit().ranges().audits()) {
+      String places = JobsColumn.OfMeasure.of(audit.measure()).place().all(book.jobs().size());
+      Inside inside = audit.inside();
+      int row = rows.row().number();
+      rows.text(capital(audit.measure()), look.strong())
+          .formula("SUM(C%d:E%d)".formatted(row, row), inside.jobs(), look.number(0))
+          .formula(count(places, PlacedJob.Place.BELOW), inside.below(), look.number(0))
+          .formula(count(places, PlacedJob.Place.INSIDE), inside.inside(), look.number(0))
+          .formula(count(places, PlacedJob.Place.ABOVE), inside.above(), look.number(0));
+      if (inside.jobs() > 0) {
+        rows.formula("D%d/B%d".formatted(row, row), inside.share(), look.percent());
+      } else {
+        rows.skip(1);
+      }
+      rows.number(Judgement.EXPECTED, look.percent());
+    }
+    sentences.forEach(sentence -> sentence(sentence, look.text(true)));
+  }
+
+  private static String count(String places, PlacedJob.Place place) {
+    return "COUNTIF(" + places + ",\"" + place.word() + "\")";
+  }
+
+  private static String capital(Measure measure) {
+    return measure.word().substring(0, 1).toUpperCase(Locale.ROOT) + measure.word().substring(1);
   }
 
   private static double meanMiss(MeasureAudit audit) {

@@ -111,6 +111,17 @@ final class BasisPage {
                   + " forecast is nearer by at least half a percent, from six jobs on (house"
                   + " rule)."),
           List.of(
+              "Likely range",
+              "From 10 to 90 % of jobs like it, as it would have been said when the job was bid: with"
+                  + " the tables and settings in its workbook; of the lines' own tasks where every"
+                  + " line states what it took. Drawn 4,000 times, the lines from which the same"
+                  + " share of paint stays on as one. Counted are jobs whose outcome is known for"
+                  + " all that was bid. The share inside has its 95 % interval by Wilson's score"
+                  + " (1927). Ranges are called right where it holds 80 % and rules out that they"
+                  + " are half or twice as wide as they should be (house rule). Another value is"
+                  + " named only where each job, judged by the width that fits all the others"
+                  + " (conformal prediction), comes out inside as often as it should."),
+          List.of(
               "What it cannot tell",
               "Film, loss and area cannot be told apart from paint alone; the factor goes to the"
                   + " loss unless you choose another table. Groups that never occur apart are named"

@@ -26,6 +26,12 @@ enum JobsColumn {
   PAINT_MISS_CHANGED("Paint off by, changed", 11, null),
   HOURS_MISS("Hours off by", 10, null),
   HOURS_MISS_CHANGED("Hours off by, changed", 11, null),
+  PAINT_LOW("Paint likely from", 11, Measure.PAINT),
+  PAINT_HIGH("Paint likely to", 11, Measure.PAINT),
+  PAINT_PLACE("Paint in its range", 12, null),
+  HOURS_LOW("Hours likely from", 11, Measure.HOURS),
+  HOURS_HIGH("Hours likely to", 11, Measure.HOURS),
+  HOURS_PLACE("Hours in their range", 12, null),
   PAINT_THEN("Paint by its own tables", 12, Measure.PAINT),
   PAINT_NOW("Paint by today's tables", 12, Measure.PAINT),
   HOURS_THEN("Hours by its own tables", 12, Measure.HOURS),
@@ -75,15 +81,34 @@ enum JobsColumn {
       JobsColumn ratio,
       JobsColumn changed,
       JobsColumn miss,
-      JobsColumn missChanged) {
+      JobsColumn missChanged,
+      JobsColumn low,
+      JobsColumn high,
+      JobsColumn place) {
     static OfMeasure of(Measure measure) {
       return switch (measure) {
         case PAINT ->
             new OfMeasure(
-                PAINT_BID, PAINT_TAKEN, PAINT_RATIO, PAINT_CHANGED, PAINT_MISS, PAINT_MISS_CHANGED);
+                PAINT_BID,
+                PAINT_TAKEN,
+                PAINT_RATIO,
+                PAINT_CHANGED,
+                PAINT_MISS,
+                PAINT_MISS_CHANGED,
+                PAINT_LOW,
+                PAINT_HIGH,
+                PAINT_PLACE);
         case HOURS ->
             new OfMeasure(
-                HOURS_BID, HOURS_TAKEN, HOURS_RATIO, HOURS_CHANGED, HOURS_MISS, HOURS_MISS_CHANGED);
+                HOURS_BID,
+                HOURS_TAKEN,
+                HOURS_RATIO,
+                HOURS_CHANGED,
+                HOURS_MISS,
+                HOURS_MISS_CHANGED,
+                HOURS_LOW,
+                HOURS_HIGH,
+                HOURS_PLACE);
       };
     }
   }

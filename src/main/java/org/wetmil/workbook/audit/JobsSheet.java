@@ -9,8 +9,10 @@ import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.audit.MeasureAudit;
 import org.wetmil.audit.model.Proof;
+import org.wetmil.audit.past.Likely;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
+import org.wetmil.audit.range.PlacedJob;
 import org.wetmil.audit.ratio.JobRatio;
 import org.wetmil.audit.tables.TableMoves;
 import org.wetmil.quantity.UnitSystem;
@@ -80,6 +82,8 @@ final class JobsSheet {
     amounts(Measure.HOURS, bid, job.hours());
     misses(Measure.PAINT, bid);
     misses(Measure.HOURS, bid);
+    range(Measure.PAINT, bid);
+    range(Measure.HOURS, bid);
     TableMoves moves = job.moves();
     rows.number(shown(Measure.PAINT, moves.then().paintGal(), book.system()), look.number(1))
         .number(shown(Measure.PAINT, moves.now().paintGal(), book.system()), look.number(1))
@@ -150,6 +154,37 @@ final class JobsSheet {
     } else {
       rows.skip(1);
     }
+  }
+
+  /** The range as it would have been said, and where the job came out. */
+  private void range(Measure measure, PastBid bid) {
+    Likely likely = bid.likely().get(measure);
+    if (likely == null) {
+      rows.skip(3);
+      return;
+    }
+    rows.number(shown(measure, likely.whole().low(), book.system()), look.number(1))
+        .number(shown(measure, likely.whole().high(), book.system()), look.number(1));
+    Optional<PlacedJob> placed =
+        book.audit()
+            .ranges()
+            .of(measure)
+            .flatMap(audit -> audit.jobs().stream().filter(job -> job.bid() == bid).findFirst());
+    if (placed.isEmpty()) {
+      rows.text(ratio(book, measure, bid).isPresent() ? "known in part" : "", look.text(false));
+      return;
+    }
+    JobsColumn.OfMeasure columns = JobsColumn.OfMeasure.of(measure);
+    int row = rows.number();
+    rows.formula(
+        "IF(%s<%s,\"below\",IF(%s>%s,\"above\",\"inside\"))"
+            .formatted(
+                columns.taken().in(row),
+                columns.low().in(row),
+                columns.taken().in(row),
+                columns.high().in(row)),
+        placed.get().place().word(),
+        look.text(false));
   }
 
   private Optional<Proof.Forecast> changed(Measure measure, PastBid bid) {

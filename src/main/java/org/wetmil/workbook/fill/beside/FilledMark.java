@@ -35,6 +35,11 @@ public final class FilledMark {
     return property(file, Passwords.NONE, Marks.AUDITED).isPresent();
   }
 
+  /** Whether the workbook compares two versions of a bid, and so is no bid itself. */
+  public static boolean isCompared(Path file) {
+    return property(file, Passwords.NONE, Marks.COMPARED).isPresent();
+  }
+
   private static Optional<String> property(Path file, Passwords passwords, String name) {
     try (PackageReader reader = PackageReader.open(file, passwords)) {
       return reader.customProperties().stream()

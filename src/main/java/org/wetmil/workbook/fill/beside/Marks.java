@@ -29,6 +29,9 @@ public final class Marks {
   /** The custom document property of a workbook that says how past bids came out. */
   public static final String AUDITED = "Wetmil audited";
 
+  /** The custom document property of a workbook that compares two versions of a bid. */
+  public static final String COMPARED = "Wetmil compared";
+
   /** Begins every workbook name of ours. */
   public static final String PREFIX = "wm_";
 

@@ -1,0 +1,2 @@
+/** The workbook that compares two versions of a bid. */
+package org.wetmil.workbook.compare;
