@@ -24,11 +24,13 @@ public final class Look {
   private static final byte[] WHITE = rgb(0xFF, 0xFF, 0xFF);
 
   private final XSSFWorkbook workbook;
+  private final StylesOnce styles;
   private final Map<String, XSSFCellStyle> made = new HashMap<>();
 
   public Look(XSSFWorkbook workbook) {
     this.workbook = workbook;
     DefaultStyles.ensure(workbook);
+    this.styles = new StylesOnce(workbook);
   }
 
   /** The heading of a column that Wetmil fills or of a list. */
@@ -419,9 +421,7 @@ public final class Look {
     return style(
         "link",
         style -> {
-          XSSFFont font = font(false, 0, SLATE);
-          font.setUnderline(Font.U_SINGLE);
-          style.setFont(font);
+          style.setFont(font(false, 0, SLATE, Font.U_SINGLE));
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });
   }
@@ -430,18 +430,22 @@ public final class Look {
     return made.computeIfAbsent(
         name,
         key -> {
-          XSSFCellStyle style = workbook.createCellStyle();
+          XSSFCellStyle style = styles.draft();
           // said outright, since a program may take a font of its own for what is not said
           style.setFont(workbook.getFontAt(0));
           shape.accept(style);
-          return style;
+          return styles.style(style);
         });
   }
 
   /** The workbook's own font, larger by so many points. */
   private XSSFFont font(boolean bold, int larger, byte[] colour) {
+    return font(bold, larger, colour, Font.U_NONE);
+  }
+
+  private XSSFFont font(boolean bold, int larger, byte[] colour, byte underline) {
     XSSFFont own = workbook.getFontAt(0);
-    XSSFFont font = workbook.createFont();
+    XSSFFont font = new XSSFFont();
     font.setFontName(own.getFontName());
     // without these a program that lacks the font takes another one for each
     font.setFamily(own.getFamily());
@@ -451,7 +455,8 @@ public final class Look {
     if (colour != null) {
       font.setColor(new XSSFColor(colour));
     }
-    return font;
+    font.setUnderline(underline);
+    return styles.font(font);
   }
 
   private void format(XSSFCellStyle style, int decimals) {
