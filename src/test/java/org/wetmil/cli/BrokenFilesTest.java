@@ -104,6 +104,18 @@ class BrokenFilesTest {
         .contains("damaged at xl/workbook.xml (it does not begin as XML does)");
   }
 
+  @Test
+  void aHeightTooSmallForAnyFan() {
+    Path file =
+        SmallBid.write(
+            file(), workbook -> workbook.getSheetAt(0).getRow(1).getCell(4).setCellValue(1e-320));
+
+    Ran ran = Ran.fill(file);
+
+    assertThat(ran.code()).as(() -> String.join("\n", ran.err())).isZero();
+    assertThat(ran.out()).noneMatch(line -> line.contains("NaN"));
+  }
+
   private Path file() {
     return folder.resolve("job.xlsx");
   }
