@@ -1,6 +1,8 @@
 package org.wetmil;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.conditions.ArchConditions.callMethodWhere;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -12,6 +14,7 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludePackageInfos;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import java.util.ArrayList;
@@ -68,6 +71,32 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule onlyMainEndsTheProcess =
       classes().that(endTheProcess()).should().be(Main.class);
+
+  /** Bids are the contractor's own business: nothing is sent, fetched or started. */
+  @ArchTest
+  static final ArchRule nothingReachesOutOfTheProgram =
+      noClasses().should().dependOnClassesThat(reachOut()).orShould(startPrograms());
+
+  private static DescribedPredicate<JavaClass> reachOut() {
+    Set<String> names = Set.of("java.net.URI", "java.net.URL", "java.net.URLDecoder");
+    return DescribedPredicate.describe(
+        "reach the network or other programs",
+        used ->
+            (resideInAnyPackage("java.net..", "java.net.http..", "javax.net..", "java.rmi..")
+                        .test(used)
+                    && !names.contains(used.getName()))
+                || used.isEquivalentTo(ProcessBuilder.class)
+                || used.isEquivalentTo(Process.class));
+  }
+
+  private static ArchCondition<JavaClass> startPrograms() {
+    return callMethodWhere(
+        describe(
+            "open a connection or run a command",
+            call ->
+                Set.of("exec", "openConnection", "openStream")
+                    .contains(call.getTarget().getName())));
+  }
 
   private static LayeredArchitecture oneArrowDown() {
     LayeredArchitecture arrow =

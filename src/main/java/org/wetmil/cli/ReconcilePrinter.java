@@ -32,7 +32,7 @@ final class ReconcilePrinter {
 
   /** Prints a report; gives the exit code. */
   int print(ReconcileReport report) {
-    report.refusals().forEach(err::println);
+    report.refusals().forEach(sentence -> Printer.line(err, sentence));
     err.flush();
     if (!quiet) {
       report.notices().forEach(out::println);

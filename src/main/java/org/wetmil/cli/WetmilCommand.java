@@ -59,6 +59,12 @@ public final class WetmilCommand implements Runnable {
     try {
       String dropped = System.getenv(Dropped.WINDOWS_LINE);
       return commandLine.execute(Dropped.meant(commandLine, args, dropped));
+    } catch (OutOfMemoryError e) {
+      Printer.line(
+          commandLine.getErr(),
+          "The files of this run need more memory than Java was given; give it more with -Xmx, or"
+              + " name fewer files.");
+      return ExitCode.UNUSABLE;
     } catch (Error fault) {
       Printer.fault(commandLine.getErr(), FAULT, fault, List.of(args).contains(TRACE));
       return ExitCode.FAULT;

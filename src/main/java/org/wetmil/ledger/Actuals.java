@@ -85,7 +85,8 @@ public record Actuals(
         file
             + ": its first line is to hold the headings Job and Gallons or Hours, and Coating,"
             + " Date, Crew and Estimator where known; it holds: "
-            + String.join(" | ", firstLine));
+            + UnusableLedgerException.row(firstLine)
+            + ".");
   }
 
   private static Map<ActualsColumn, Integer> columns(List<String> headings) {

@@ -96,7 +96,7 @@ final class LayoutFinder {
 
   private Candidate bestHeadings(String head) throws IOException, UnusableLedgerException {
     if (head.isBlank()) {
-      throw new UnusableLedgerException(file + " holds nothing");
+      throw new UnusableLedgerException(file + " holds nothing.");
     }
     Candidate best = null;
     for (char delimiter : DELIMITERS) {
@@ -113,7 +113,8 @@ final class LayoutFinder {
           file
               + " has no line of headings with an Item or Description and a Quantity or Amount;"
               + " the most like headings is: "
-              + String.join(" | ", best.headings()));
+              + UnusableLedgerException.row(best.headings())
+              + ".");
     }
     return best;
   }

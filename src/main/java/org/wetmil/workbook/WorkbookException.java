@@ -16,9 +16,15 @@ import java.util.Collection;
  */
 public abstract sealed class WorkbookException extends RuntimeException {
   private static final long serialVersionUID = 1L;
+  private static final int LONGEST = 200;
 
   private WorkbookException(Path file, String sentence, Throwable cause) {
     super(file + ": " + sentence, cause);
+  }
+
+  /** What stands in a file may be as long as a book. */
+  private static String shortened(String quoted) {
+    return quoted.length() <= LONGEST ? quoted : quoted.substring(0, LONGEST) + "...";
   }
 
   /** The file is something else altogether. */
@@ -69,9 +75,9 @@ public abstract sealed class WorkbookException extends RuntimeException {
       super(
           file,
           "the workbook is damaged at "
-              + part
+              + shortened(part)
               + " ("
-              + what
+              + shortened(what)
               + "); open it in a spreadsheet program, let it repair the file and save it again.",
           cause);
     }

@@ -1,13 +1,11 @@
 package org.wetmil.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.abort;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +28,7 @@ class FillOutputsTest {
     Ran ran = Ran.fill(bid(input));
 
     assertThat(ran.code()).isZero();
-    assertThat(names()).containsExactly(output, input);
+    assertThat(Machine.names(folder)).containsExactly(output, input);
     assertThat(ran.out().get(ran.out().size() - 1)).startsWith(folder.resolve(output) + ": ");
   }
 
@@ -39,7 +37,7 @@ class FillOutputsTest {
     Files.move(bid("job.xlsm"), folder.resolve("job.xlsx"));
 
     assertThat(Ran.fill(folder.resolve("job.xlsx")).code()).isZero();
-    assertThat(names()).containsExactly("job-filled.xlsm", "job.xlsx");
+    assertThat(Machine.names(folder)).containsExactly("job-filled.xlsm", "job.xlsx");
   }
 
   @Test
@@ -64,7 +62,7 @@ class FillOutputsTest {
 
     assertThat(Ran.fill(bid, "--number").code()).isZero();
     assertThat(Ran.fill(bid, "--number").code()).isZero();
-    assertThat(names())
+    assertThat(Machine.names(folder))
         .containsExactly("job-filled-2.xlsx", "job-filled-3.xlsx", "job-filled.xlsx", "job.xlsx");
     assertThat(older).hasContent("older");
   }
@@ -89,13 +87,13 @@ class FillOutputsTest {
   void outIsAFolderForSeveralInputsAndForAFolder() throws IOException {
     Path out = folder.resolve("all.xlsx");
     assertThat(Ran.fill(bid("a.xlsx"), bid("b.xlsx"), "--out", out).code()).isZero();
-    assertThat(names(out)).containsExactly("a-filled.xlsx", "b-filled.xlsx");
+    assertThat(Machine.names(out)).containsExactly("a-filled.xlsx", "b-filled.xlsx");
 
     Path jobs = Files.createDirectory(folder.resolve("jobs"));
     SmallBid.write(jobs.resolve("c.xlsx"));
     Path other = folder.resolve("other.xlsx");
     assertThat(Ran.fill(jobs, "--out", other).code()).isZero();
-    assertThat(names(other)).containsExactly("c-filled.xlsx");
+    assertThat(Machine.names(other)).containsExactly("c-filled.xlsx");
   }
 
   @ParameterizedTest
@@ -105,7 +103,7 @@ class FillOutputsTest {
 
     assertThat(ran.code()).isEqualTo(3);
     assertThat(ran.err()).singleElement().asString().contains(output, "a name that ends in .xls");
-    assertThat(names()).containsExactly(input);
+    assertThat(Machine.names(folder)).containsExactly(input);
   }
 
   @Test
@@ -121,7 +119,7 @@ class FillOutputsTest {
             folder.resolve("x"), folder.resolve("y/job.xlsx"), folder.resolve("z"), "--out", out);
 
     assertThat(ran.code()).isZero();
-    assertThat(names(out))
+    assertThat(Machine.names(out))
         .containsExactly("job-filled-2.xlsx", "job-filled-3.xlsx", "job-filled.xlsx");
   }
 
@@ -132,7 +130,7 @@ class FillOutputsTest {
 
     Ran.fill(bid("job.xlsx"), bid("x/JOB.xlsx"), "--out", out);
 
-    assertThat(names(out)).containsExactly("JOB-filled-2.xlsx", "job-filled.xlsx");
+    assertThat(Machine.names(out)).containsExactly("JOB-filled-2.xlsx", "job-filled.xlsx");
   }
 
   @Test
@@ -143,7 +141,7 @@ class FillOutputsTest {
 
     assertThat(Ran.fill(bid, own, "--force").code()).isZero();
     assertThat(own).hasBinaryContent(before);
-    assertThat(names())
+    assertThat(Machine.names(folder))
         .containsExactly(
             "job-filled-2.xlsx", "job-filled-filled.xlsx", "job-filled.xlsx", "job.xlsx");
   }
@@ -154,7 +152,11 @@ class FillOutputsTest {
     byte[] before = Files.readAllBytes(bid);
     Files.createDirectory(folder.resolve("sub"));
 
-    for (Path out : List.of(bid, folder.resolve("sub/../job.xlsx"), link("link.xlsx", bid))) {
+    for (Path out :
+        List.of(
+            bid,
+            folder.resolve("sub/../job.xlsx"),
+            Machine.link(folder.resolve("link.xlsx"), bid))) {
       Ran ran = Ran.fill(bid, "--force", "--out", out);
       assertThat(ran.code()).isEqualTo(3);
       assertThat(ran.err()).singleElement().asString().contains("input itself");
@@ -167,7 +169,7 @@ class FillOutputsTest {
     Path bid = bid("job.xlsx");
     Path other = bid("other.xlsx");
     byte[] before = Files.readAllBytes(other);
-    link("job-filled.xlsx", other);
+    Machine.link(folder.resolve("job-filled.xlsx"), other);
 
     assertThat(Ran.fill(bid, other, "--force").code()).isZero();
     assertThat(other).hasBinaryContent(before);
@@ -182,7 +184,7 @@ class FillOutputsTest {
 
     assertThat(ran.code()).isEqualTo(3);
     assertThat(ran.err()).singleElement().asString().contains("this is a folder");
-    assertThat(names()).containsExactly("job-filled.xlsx", "job.xlsx");
+    assertThat(Machine.names(folder)).containsExactly("job-filled.xlsx", "job.xlsx");
   }
 
   @Test
@@ -200,25 +202,5 @@ class FillOutputsTest {
 
   private Path bid(String name) {
     return SmallBid.write(folder.resolve(name));
-  }
-
-  private Path link(String name, Path to) {
-    try {
-      return Files.createSymbolicLink(folder.resolve(name), to);
-    } catch (IOException | UnsupportedOperationException e) {
-      return abort("this system lets nobody make links: " + e);
-    }
-  }
-
-  private List<String> names() {
-    return names(folder);
-  }
-
-  private static List<String> names(Path folder) {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.map(file -> file.getFileName().toString()).sorted().toList();
-    } catch (IOException e) {
-      throw new AssertionError(e);
-    }
   }
 }

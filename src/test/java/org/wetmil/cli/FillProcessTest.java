@@ -1,12 +1,9 @@
 package org.wetmil.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -59,10 +56,10 @@ class FillProcessTest {
   @Test
   void namesWithSpacesQuotesAndSignsAreFilled() {
     for (String name : List.of("a b.xlsx", "don't #1 & 100 %.xlsx", "größe ² 😀.xlsx")) {
-      Ran ran = Ran.fill(SmallBid.write(named(name)), "--quiet");
+      Ran ran = Ran.fill(SmallBid.write(Machine.named(folder, name)), "--quiet");
 
       assertThat(ran.code()).isZero();
-      Path filled = named(name.replace(".xlsx", "-filled.xlsx"));
+      Path filled = Machine.named(folder, name.replace(".xlsx", "-filled.xlsx"));
       assertThat(BidReader.read(filled).filledBefore()).isTrue();
     }
   }
@@ -71,7 +68,7 @@ class FillProcessTest {
   void inASessionOfPlainAsciiOtherNamesAreExplainedAndTheRestIsDone()
       throws IOException, InterruptedException {
     SmallBid.write(folder.resolve("a b.xlsx"));
-    SmallBid.write(named("größe 😀.xlsx"));
+    SmallBid.write(Machine.named(folder, "größe 😀.xlsx"));
 
     Program.Ended run = Program.start(logs, List.of(), "C", "fill", folder).end();
 
@@ -83,8 +80,8 @@ class FillProcessTest {
 
   @Test
   void aNameThatTheSessionCannotSayIsExplained() throws IOException, InterruptedException {
-    assumeTrue(File.separatorChar == '/', "a matter of POSIX systems");
-    SmallBid.write(named("größe.xlsx"));
+    Machine.needsPosix();
+    SmallBid.write(Machine.named(folder, "größe.xlsx"));
 
     Program.Ended run = Program.shell(logs, "C", "fill " + folder + "/gr*.xlsx").end();
 
@@ -109,14 +106,5 @@ class FillProcessTest {
     Path out = folder.resolve("alone.xlsx");
     Ran.fill(folder.resolve("job3.xlsx"), "--out", out);
     assertThat(folder.resolve("job3-filled.xlsx")).hasSameBinaryContentAs(out);
-  }
-
-  private Path named(String name) {
-    try {
-      return folder.resolve(name);
-    } catch (InvalidPathException e) {
-      assumeTrue(false, "this session cannot say " + name);
-      throw e;
-    }
   }
 }

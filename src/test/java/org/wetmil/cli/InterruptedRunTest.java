@@ -1,16 +1,12 @@
 package org.wetmil.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +38,7 @@ class InterruptedRunTest {
       assertThat(run.code()).isIn(0, 3);
       assertThat(run.err()).allMatch(line -> line.contains("--force"));
     }
-    assertThat(names()).hasSize(2 * BIDS);
+    assertThat(Machine.names(folder)).hasSize(2 * BIDS);
   }
 
   /** The disks are full at every step: the copy without rows, the shaped one, the result. */
@@ -50,10 +46,7 @@ class InterruptedRunTest {
   @ValueSource(ints = {4, 16, 32, 48})
   void aFullDiskIsSaidAndNothingIsLeftOnIt(int kilobytes) throws IOException, InterruptedException {
     Path small = Files.createDirectory(folder.resolve("small"));
-    assumeTrue(isRoot(), "only root can make a small disk");
-    assumeTrue(
-        done("mount", "-t", "tmpfs", "-o", "size=" + kilobytes + "k", "tmpfs", small.toString()),
-        "this machine mounts nothing");
+    Machine.needsDisk(small, "size=" + kilobytes + "k");
     try {
       Path bid = SmallBid.write(folder.resolve("job.xlsx"));
       byte[] before = Files.readAllBytes(bid);
@@ -65,7 +58,7 @@ class InterruptedRunTest {
       assertThat(small).isEmptyDirectory();
       assertThat(bid).hasBinaryContent(before);
     } finally {
-      done("umount", small.toString());
+      Machine.takeDiskAway(small);
     }
   }
 
@@ -73,10 +66,7 @@ class InterruptedRunTest {
   void aFolderThatRefusesFilesIsSaidThoughRootMayWriteAnywhere()
       throws IOException, InterruptedException {
     Path closed = Files.createDirectory(folder.resolve("closed"));
-    assumeTrue(isRoot(), "only root can make a read-only disk");
-    assumeTrue(
-        done("mount", "-t", "tmpfs", "-o", "ro", "tmpfs", closed.toString()),
-        "this machine mounts nothing");
+    Machine.needsDisk(closed, "ro");
     try {
       Ran ran =
           Ran.fill(SmallBid.write(folder.resolve("job.xlsx")), "--out", closed.resolve("out.xlsx"));
@@ -84,7 +74,7 @@ class InterruptedRunTest {
       assertThat(ran.code()).isEqualTo(3);
       assertThat(ran.err()).singleElement().asString().contains("cannot be written", "--out");
     } finally {
-      done("umount", closed.toString());
+      Machine.takeDiskAway(closed);
     }
   }
 
@@ -101,13 +91,13 @@ class InterruptedRunTest {
   @Test
   void aNameThatGrowsTooLongIsSaid() throws IOException {
     String name = "é".repeat(125) + ".xlsx";
-    Path bid = SmallBid.write(named(name));
+    Path bid = SmallBid.write(Machine.named(folder, name));
 
     Ran ran = Ran.fill(bid, "--quiet");
 
     assertThat(ran.code()).isEqualTo(3);
     assertThat(ran.err()).singleElement().asString().contains("262 bytes", "--out");
-    assertThat(names()).containsExactly(name);
+    assertThat(Machine.names(folder)).containsExactly(name);
   }
 
   @Test
@@ -119,37 +109,5 @@ class InterruptedRunTest {
     assertThat(run.code()).isZero();
     Path filled = folder.resolve("o'clock #1 & \"2\" 100 %-filled.xlsx");
     assertThat(BidReader.read(filled).filledBefore()).isTrue();
-  }
-
-  private static boolean isRoot() {
-    return "root".equals(System.getProperty("user.name"));
-  }
-
-  private boolean done(String... command) throws InterruptedException {
-    try {
-      Process process =
-          new ProcessBuilder(command)
-              .redirectErrorStream(true)
-              .redirectOutput(logs.resolve("mount").toFile())
-              .start();
-      return process.waitFor(30, TimeUnit.SECONDS) && process.exitValue() == 0;
-    } catch (IOException e) {
-      return false;
-    }
-  }
-
-  private Path named(String name) {
-    try {
-      return folder.resolve(name);
-    } catch (InvalidPathException e) {
-      assumeTrue(false, "this session cannot say " + name);
-      throw e;
-    }
-  }
-
-  private List<String> names() throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.map(file -> file.getFileName().toString()).sorted().toList();
-    }
   }
 }

@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
@@ -52,7 +50,7 @@ class KilledRunTest {
     Program.Ended last = Program.start(logs, "fill", "--quiet", "--force", bid).end();
 
     assertThat(last.code()).isZero();
-    assertThat(names()).containsExactly("job-filled.xlsx", "job.xlsx");
+    assertThat(Machine.names(folder)).containsExactly("job-filled.xlsx", "job.xlsx");
   }
 
   /** Milliseconds that a run takes when nobody kills it. */
@@ -65,11 +63,5 @@ class KilledRunTest {
   /** Somewhere in a run. Late ones are worth more: that is when files are written. */
   private static long moment(Random random, long whole) {
     return (long) (whole * Math.sqrt(random.nextDouble()));
-  }
-
-  private List<String> names() throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.map(file -> file.getFileName().toString()).sorted().toList();
-    }
   }
 }

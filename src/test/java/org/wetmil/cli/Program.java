@@ -54,6 +54,21 @@ record Program(Process process, Path logs) {
     return started(logs, charset, List.of("sh", "-c", line));
   }
 
+  /**
+   * Starts another class of the tests.
+   *
+   * @param folder its first argument
+   * @param args the others
+   */
+  static Program main(String name, Path logs, List<String> options, Path folder, String... args)
+      throws IOException {
+    List<String> command = java(options);
+    command.set(command.size() - 1, name);
+    command.add(folder.toString());
+    command.addAll(List.of(args));
+    return started(logs, "", command);
+  }
+
   private static List<String> java(List<String> options) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -76,7 +91,14 @@ record Program(Process process, Path logs) {
   }
 
   Ended end() throws IOException, InterruptedException {
-    assertThat(process.waitFor(PATIENCE_S, TimeUnit.SECONDS)).isTrue();
+    return end(PATIENCE_S);
+  }
+
+  /**
+   * @param patience seconds to wait for it
+   */
+  Ended end(long patience) throws IOException, InterruptedException {
+    assertThat(process.waitFor(patience, TimeUnit.SECONDS)).isTrue();
     return new Ended(process.exitValue(), lines("out"), lines("err"));
   }
 

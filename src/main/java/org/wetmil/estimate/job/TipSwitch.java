@@ -26,7 +26,12 @@ public record TipSwitch(FilledLine line, Side planned, Side recommended) {
    * @param paintGal paint of all coats in gallons
    * @param sprayHours person-hours of spraying
    */
-  public record Side(Setup setup, double paintGal, double sprayHours) {}
+  public record Side(Setup setup, double paintGal, double sprayHours) {
+    /** Work narrower than any number of it that meets a fan leaves nothing to compare. */
+    private boolean isFinite() {
+      return Double.isFinite(paintGal) && Double.isFinite(sprayHours);
+    }
+  }
 
   /**
    * Empty without a planned tip that works, without another one recommended, or without an area.
@@ -40,7 +45,8 @@ public record TipSwitch(FilledLine line, Side planned, Side recommended) {
             && !line.planned().tip().equals(line.recommended().tip());
     return both
         ? Optional.of(
-            new TipSwitch(line, side(line, line.planned()), side(line, line.recommended())))
+                new TipSwitch(line, side(line, line.planned()), side(line, line.recommended())))
+            .filter(each -> each.planned().isFinite() && each.recommended().isFinite())
         : Optional.empty();
   }
 

@@ -8,9 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -99,13 +97,22 @@ public final class LightCopy {
     Scratch shapedCopy = scratch();
     Shaped shaped = shape(emptied, shapedCopy, shaper);
     Path result = files.temporary();
-    try (PackageReader from = shapedCopy.read();
+    try (PackageReader from = read(shapedCopy);
         ZipWriter out = new ZipWriter(result(result), COMPRESSION)) {
       new FinalMerge(original, strings, from, out, shaper::hides)
           .write(shaped.kept(), shaped.edits(), shaped.added());
     }
     shaper.beforeItIsPublished();
     files.publish(result);
+  }
+
+  /** What cannot be read in the library's copy could not be understood in the original. */
+  private PackageReader read(Scratch copy) {
+    try {
+      return copy.read();
+    } catch (WorkbookException e) {
+      throw damaged(e);
+    }
   }
 
   private Scratch scratch() {
@@ -148,17 +155,20 @@ public final class LightCopy {
   private List<SheetEdit> edits(LeanWorkbook workbook, Shaper shaper) {
     try {
       return shaper.shape(workbook);
-    } catch (OpenXML4JRuntimeException | POIXMLException e) {
-      // These say that the package contradicts itself, such as a part that nothing refers to
-      // under the name that a new part needs; all else is a fault of the shaper.
-      throw damaged(e);
+    } catch (RuntimeException | StackOverflowError e) {
+      // What the library throws says that the package contradicts itself, such as a part that
+      // nothing refers to under the name that a new part needs; all else is a fault of the shaper.
+      if (LibraryStumble.is(e)) {
+        throw damaged(e);
+      }
+      throw e;
     }
   }
 
   private OPCPackage openPackage(Scratch emptied) {
     try {
       return emptied.opcPackage();
-    } catch (IOException | OpenXML4JException | RuntimeException e) {
+    } catch (IOException | OpenXML4JException | RuntimeException | StackOverflowError e) {
       throw damaged(e);
     }
   }
@@ -166,7 +176,7 @@ public final class LightCopy {
   private LeanWorkbook openWorkbook(OPCPackage opened) {
     try {
       return new LeanWorkbook(opened);
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | StackOverflowError e) {
       throw damaged(e);
     }
   }
@@ -174,7 +184,7 @@ public final class LightCopy {
   private void save(XSSFWorkbook workbook, Scratch shaped) {
     try (OutputStream out = shaped.write()) {
       workbook.write(out);
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | StackOverflowError e) {
       for (Throwable cause = e; cause != null; cause = cause.getCause()) {
         if (cause instanceof WorkbookException spoken) {
           throw spoken;
@@ -185,7 +195,7 @@ public final class LightCopy {
   }
 
   /** The library does not say which part it stumbled over, so the parts are read once more. */
-  private WorkbookException damaged(Exception e) {
+  private WorkbookException damaged(Throwable e) {
     ZipPackage zip = original.zip();
     for (String part : zip.names()) {
       if (part.endsWith(".xml") || part.endsWith(".rels")) {

@@ -35,7 +35,7 @@ final class SheetMerge {
     while (XmlIn.nextChild(shaped)) {
       switch (shaped.getLocalName()) {
         case "sheetData" -> {
-          requireNoRows();
+          requireNoCells();
           rows(edit);
         }
         case "dimension" -> {
@@ -95,9 +95,12 @@ final class SheetMerge {
     return text.isBlank() ? List.of() : List.of(text.trim().split("\\s+"));
   }
 
-  private void requireNoRows() throws XMLStreamException {
-    if (XmlIn.nextChild(shaped)) {
-      throw new IllegalStateException("rows were made in an original sheet; use an edit");
+  /** Rows without a cell are what is left where a note was taken away. */
+  private void requireNoCells() throws XMLStreamException {
+    while (XmlIn.nextChild(shaped)) {
+      if (XmlIn.nextChild(shaped)) {
+        throw new IllegalStateException("cells were made in an original sheet; use an edit");
+      }
     }
   }
 

@@ -6,7 +6,6 @@ import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
-import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -283,9 +282,7 @@ public final class Look {
     return styles.style(
         "link",
         style -> {
-          XSSFFont font = styles.font(false, 0, Styles.SLATE);
-          font.setUnderline(Font.U_SINGLE);
-          style.setFont(font);
+          style.setFont(styles.font(false, 0, Styles.SLATE, Font.U_SINGLE));
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });
   }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
@@ -18,11 +19,13 @@ public final class Styles {
   static final byte[] WHITE = rgb(0xFF, 0xFF, 0xFF);
 
   private final XSSFWorkbook workbook;
+  private final StylesOnce once;
   private final Map<String, XSSFCellStyle> made = new HashMap<>();
 
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
     DefaultStyles.ensure(workbook);
+    this.once = new StylesOnce(workbook);
   }
 
   /** A style by its name, shaped when it is first asked for. */
@@ -30,18 +33,22 @@ public final class Styles {
     return made.computeIfAbsent(
         name,
         key -> {
-          XSSFCellStyle style = workbook.createCellStyle();
+          XSSFCellStyle style = once.draft();
           // said outright, since a program may take a font of its own for what is not said
           style.setFont(workbook.getFontAt(0));
           shape.accept(style);
-          return style;
+          return once.style(style);
         });
   }
 
   /** The workbook's own font, larger by so many points. */
   public XSSFFont font(boolean bold, int larger, byte[] colour) {
+    return font(bold, larger, colour, Font.U_NONE);
+  }
+
+  XSSFFont font(boolean bold, int larger, byte[] colour, byte underline) {
     XSSFFont own = workbook.getFontAt(0);
-    XSSFFont font = workbook.createFont();
+    XSSFFont font = new XSSFFont();
     font.setFontName(own.getFontName());
     // without these a program that lacks the font takes another one for each
     font.setFamily(own.getFamily());
@@ -51,7 +58,8 @@ public final class Styles {
     if (colour != null) {
       font.setColor(new XSSFColor(colour));
     }
-    return font;
+    font.setUnderline(underline);
+    return once.font(font);
   }
 
   /** The number of a format in the workbook's list. */

@@ -25,6 +25,9 @@ public final class Limits {
   /** The ratio of parts up to this size says nothing, and they can do no harm. */
   public static final long RATIO_FREE_BYTES = 16L << 20;
 
+  /** Elements of XML within one another. Charts and drawings reach 40. */
+  public static final int MAX_XML_DEPTH = 1_000;
+
   private Limits() {}
 
   /**

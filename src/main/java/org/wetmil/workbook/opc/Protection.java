@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.poifs.crypt.CipherAlgorithm;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.crypt.EncryptionInfo;
@@ -51,10 +50,8 @@ public final class Protection {
           }
         }
       }
-    } catch (IOException
-        | GeneralSecurityException
-        | EncryptedDocumentException
-        | IllegalArgumentException e) {
+    } catch (IOException | GeneralSecurityException | RuntimeException e) {
+      // the library throws many kinds on a container that it does not understand
       throw new WorkbookException.Unreadable(
           file,
           "the workbook is protected in a way that is not known here; open it in a spreadsheet"

@@ -1,5 +1,6 @@
 package org.wetmil.workbook.opc;
 
+import java.io.BufferedInputStream;
 import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,6 +11,13 @@ import javax.xml.stream.XMLStreamReader;
 
 /** Reading XML of unknown origin: no document type, no entities but the five of XML itself. */
 public final class XmlIn {
+  private static final String DEPTH_LIMIT = "jdk.xml.maxElementDepth";
+
+  /** Bytes within which the reader looks for the XML declaration, after a mark of the encoding. */
+  private static final int HEAD = 6;
+
+  private static final String NO_XML = "it does not begin as XML does";
+
   private XmlIn() {}
 
   /** A reader standing at the root element. */
@@ -22,13 +30,43 @@ public final class XmlIn {
         (publicId, systemId, base, namespace) -> {
           throw new XMLStreamException("an entity outside the file");
         });
-    XMLStreamReader reader = factory.createXMLStreamReader(in);
+    factory.setProperty(DEPTH_LIMIT, Limits.MAX_XML_DEPTH);
+    XMLStreamReader reader = factory.createXMLStreamReader(begun(in));
     while (reader.next() != XMLStreamConstants.START_ELEMENT) {
       if (reader.getEventType() == XMLStreamConstants.DTD) {
         throw new XMLStreamException("a document type, which a workbook may not have");
       }
     }
     return reader;
+  }
+
+  /** The reader prints what is wrong with the first bytes, whoever listens; so they are seen to. */
+  private static InputStream begun(InputStream in) throws XMLStreamException {
+    BufferedInputStream bytes = new BufferedInputStream(in);
+    try {
+      bytes.mark(HEAD + 3);
+      byte[] head = bytes.readNBytes(HEAD + 3);
+      bytes.reset();
+      boolean utf16 = starts(head, 0xFE, 0xFF) || starts(head, 0xFF, 0xFE);
+      int from = starts(head, 0xEF, 0xBB, 0xBF) ? 3 : 0;
+      for (int i = from; i < Math.min(head.length, from + HEAD) && !utf16; i++) {
+        if (head[i] < 0) {
+          throw new XMLStreamException(NO_XML);
+        }
+      }
+      return bytes;
+    } catch (IOException e) {
+      throw new XMLStreamException(e);
+    }
+  }
+
+  private static boolean starts(byte[] head, int... with) {
+    for (int i = 0; i < with.length; i++) {
+      if (i >= head.length || (head[i] & 0xFF) != with[i]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Goes from the start of an element to its end. */
@@ -106,6 +144,9 @@ public final class XmlIn {
     if (e.getNestedException() instanceof IOException io
         && !(io instanceof CharConversionException)) {
       return "it cannot be inflated";
+    }
+    if (message.contains("maxElementDepth")) {
+      return "its elements are nested more than " + Limits.MAX_XML_DEPTH + " deep";
     }
     if (!message.contains("Message: ")) {
       return message.replace('\n', ' ');

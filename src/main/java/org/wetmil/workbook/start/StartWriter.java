@@ -90,10 +90,8 @@ final class StartWriter {
                         DraftLine.TO_FILL_IN.length(),
                         DraftLine.TO_FILL_IN,
                         column.heading()));
-        Highlights.hatch(rule);
-        CellRangeAddress cells =
-            new CellRangeAddress(1, lines.size(), column.ordinal(), column.ordinal());
-        formats.addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
+        Highlights.hatch(
+            sheet, rule, new CellRangeAddress(1, lines.size(), column.ordinal(), column.ordinal()));
       }
     }
   }

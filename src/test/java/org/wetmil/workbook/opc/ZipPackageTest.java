@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
@@ -86,6 +89,58 @@ class ZipPackageTest {
           .isInstanceOf(WorkbookException.Damaged.class)
           .hasMessageContaining("xl/a.xml");
     }
+  }
+
+  @Test
+  void aPackageThatInflatesToMoreThanFourGigabytesIsRefused() throws IOException {
+    Path file = folder.resolve("large.zip");
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      for (String name : List.of("xl/a.xml", "xl/b.xml")) {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(new byte[5_000]);
+      }
+    }
+    claimSizes(file, (int) (Limits.MAX_INFLATED_BYTES / 400) + 1, 0xFFFF_FF00);
+
+    assertThatThrownBy(() -> ZipPackage.open(file))
+        .isInstanceOf(WorkbookException.TooLarge.class)
+        .hasMessageContaining("inflates to more than 4096 MB");
+  }
+
+  @Test
+  void aPartThatWouldBeHeldInMemoryIsRefusedWhenItIsTooLarge() throws IOException {
+    Path file = zip("xl/styles.xml", new byte[5_000]);
+    claimSizes(file, 1 << 20, (int) Limits.MAX_TREE_BYTES + 1);
+
+    try (ZipPackage zip = ZipPackage.open(file)) {
+      assertThatThrownBy(() -> Limits.requireTree(zip, "xl/styles.xml"))
+          .isInstanceOf(WorkbookException.TooLarge.class)
+          .hasMessageContaining("xl/styles.xml holds more than 256 MB");
+    }
+  }
+
+  @Test
+  void elementsNestedTooDeepAreRefused() throws IOException {
+    int depth = Limits.MAX_XML_DEPTH + 1;
+    String text = "<a>".repeat(depth) + "</a>".repeat(depth);
+    Path file = zip("xl/a.xml", text.getBytes(StandardCharsets.US_ASCII));
+
+    try (ZipPackage zip = ZipPackage.open(file)) {
+      assertThatThrownBy(() -> zip.xml("xl/a.xml", XmlIn::end))
+          .isInstanceOf(WorkbookException.Damaged.class)
+          .hasMessageContaining("nested more than 1000 deep");
+    }
+  }
+
+  /** Sets the sizes in the directory: 20 bytes after its signature PK 1 2, packed and inflated. */
+  private static void claimSizes(Path file, int packed, int inflated) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file)).order(ByteOrder.LITTLE_ENDIAN);
+    for (int i = 0; i < bytes.limit() - 28; i++) {
+      if (bytes.getInt(i) == 0x0201_4B50) {
+        bytes.putInt(i + 20, packed).putInt(i + 24, inflated);
+      }
+    }
+    Files.write(file, bytes.array());
   }
 
   @Test

@@ -1,19 +1,19 @@
 package org.wetmil.workbook.fill.beside;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
-import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTPatternFill;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.workbook.look.StylesOnce;
 import org.wetmil.workbook.look.Texts;
 
 /**
@@ -36,20 +36,27 @@ public final class Highlights {
       XSSFConditionalFormattingRule rule =
           formats.createConditionalFormattingRule(
               rule(block.letters(FilledColumn.FINDINGS), first + 1, column.getKey().heading()));
-      hatch(rule);
-      CellRangeAddress cells =
-          new CellRangeAddress(first, last, column.getValue(), column.getValue());
-      formats.addConditionalFormatting(List.of(cells).toArray(CellRangeAddress[]::new), rule);
+      hatch(sheet, rule, new CellRangeAddress(first, last, column.getValue(), column.getValue()));
     }
   }
 
-  /** The look of a cell that wants attention. */
-  public static void hatch(XSSFConditionalFormattingRule rule) {
-    XSSFPatternFormatting fill = rule.createPatternFormatting();
-    fill.setFillPattern(FillPatternType.THIN_BACKWARD_DIAG.getCode());
-    fill.setFillBackgroundColor(
-        new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0}));
-    fill.setFillForegroundColor(new XSSFColor(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A}));
+  /** Gives cells the look of those that want attention, where a rule holds. */
+  public static void hatch(
+      XSSFSheet sheet, XSSFConditionalFormattingRule rule, CellRangeAddress cells) {
+    CTDxf look = CTDxf.Factory.newInstance();
+    CTPatternFill fill = look.addNewFill().addNewPatternFill();
+    fill.setPatternType(STPatternType.LIGHT_DOWN);
+    fill.addNewFgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A});
+    fill.addNewBgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0});
+    int index =
+        sheet
+            .getSheetConditionalFormatting()
+            .addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
+    sheet
+        .getCTWorksheet()
+        .getConditionalFormattingArray(index)
+        .getCfRuleArray(0)
+        .setDxfId(new StylesOnce(sheet.getWorkbook()).conditional(look));
   }
 
   /** Whether the Findings cell has a line that begins with a column's name. */

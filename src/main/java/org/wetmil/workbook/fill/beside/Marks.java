@@ -2,6 +2,8 @@ package org.wetmil.workbook.fill.beside;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -110,7 +112,9 @@ public final class Marks {
         name -> {
           int index = workbook.getSheetIndex(name);
           if (index >= 0) {
+            Set<PackagePartName> parts = SheetParts.ownedBy(workbook.getSheetAt(index));
             workbook.removeSheetAt(index);
+            SheetParts.remove(workbook.getPackage(), parts);
           }
         });
     for (Name name : List.copyOf(workbook.getAllNames())) {

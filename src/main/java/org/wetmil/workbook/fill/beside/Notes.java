@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
@@ -93,9 +94,12 @@ public final class Notes {
   }
 
   private static void remove(XSSFSheet sheet, CellAddress at) {
-    // a cell that is needed only to take its note away, since rows are not loaded here
-    XSSFRow row = sheet.createRow(at.getRow());
-    row.createCell(at.getColumn()).removeCellComment();
-    sheet.removeRow(row);
+    // a cell that is needed only to take its note away, since rows are not loaded here; the row
+    // stays, for with it the library would take the estimator's notes on it away
+    XSSFRow loaded = sheet.getRow(at.getRow());
+    XSSFRow row = loaded == null ? sheet.createRow(at.getRow()) : loaded;
+    XSSFCell cell = row.createCell(at.getColumn());
+    cell.removeCellComment();
+    row.removeCell(cell);
   }
 }

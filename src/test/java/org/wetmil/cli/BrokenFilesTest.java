@@ -1,0 +1,145 @@
+package org.wetmil.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.SmallBid;
+import org.wetmil.hostile.Parts;
+import org.wetmil.workbook.HandMade;
+import org.wetmil.workbook.Locked;
+
+/** Broken files that {@link MutationsTest} found the program to fail on, each by name. */
+class BrokenFilesTest {
+  @TempDir Path folder;
+  @TempDir Path logs;
+
+  @Test
+  void aWorkbookPartNestedThousandsDeep() throws IOException {
+    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
+    Parts.Part part = parts.ending("xl/workbook.xml");
+    String deep = "<x>".repeat(9_000) + "</x>".repeat(9_000);
+    refused(
+        parts.replace(part, part.text().replace("</workbook>", deep + "</workbook>")),
+        "nested more than 1000 deep");
+  }
+
+  @Test
+  void notesWhoseBoxesAreLost() throws IOException {
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+    Path filled = folder.resolve("once.xlsx");
+    assertThat(Ran.fill(bid, "--out", filled).code()).isZero();
+    Parts parts = Parts.of(filled);
+    Parts.Part part = parts.ending("xl/worksheets/_rels/sheet1.xml.rels");
+
+    refused(
+        parts.replace(part, part.text().replaceAll("<Relationship [^>]*vmlDrawing[^>]*>", "")),
+        "it contradicts the rest");
+  }
+
+  @Test
+  void aSheetThatIsNumberedByAWord() throws IOException {
+    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
+    Parts.Part part = parts.ending("xl/workbook.xml");
+    refused(
+        parts.replace(part, part.text().replaceAll("sheetId=\"\\d+\"", "sheetId=\"rId5\"")),
+        "it contradicts the rest");
+  }
+
+  @Test
+  void aSentenceDoesNotQuoteABook() throws IOException {
+    String cell = "<row r=\"1\"><c r=\"A1\" t=\"s\"><v>" + "9".repeat(32_767) + "</v></c></row>";
+    Path file = new HandMade(HandMade.sheet(cell)).strings("<t>a</t>").write(file());
+
+    Ran ran = refused(file, "cell A1 asks for text 9999");
+    assertThat(ran.err().get(0)).hasSizeLessThan(600);
+  }
+
+  @Test
+  void aLedgerWithoutHeadingsIsQuotedInASentence() throws IOException {
+    Path bid = SmallBid.write(file());
+    Path ledger = Files.writeString(folder.resolve("l.csv"), "x,\u0000\n" + "y,".repeat(200_000));
+
+    Ran ran = Ran.of("reconcile", bid, "--purchases", ledger);
+
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).hasSize(2).allMatch(line -> line.endsWith("."));
+    assertThat(ran.err().get(0)).hasSizeLessThan(600).doesNotContain("\u0000");
+  }
+
+  @Test
+  void aProtectedWorkbookWhoseContainerIsAltered() throws IOException {
+    byte[] bytes = Files.readAllBytes(Locked.with("secret", SmallBid.write(file())));
+    Path words = Files.writeString(folder.resolve("words.txt"), "secret");
+    // the number of the first sector of the directory, in the head of a compound file
+    bytes[0x30] = 0x7F;
+    bytes[0x31] = 0x7F;
+    Path file = Files.write(file(), bytes);
+
+    Ran ran = Ran.fill(file, "--password-file", words);
+
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).singleElement().asString().endsWith(".").doesNotContain("Exception");
+  }
+
+  /** The platform's reader of XML prints what is wrong with the first bytes, past all of ours. */
+  @Test
+  void aPartThatDoesNotBeginAsXmlIsSaidOnce() throws IOException, InterruptedException {
+    Parts parts = Parts.of(SmallBid.write(file()));
+    Parts.Part part = parts.ending("xl/workbook.xml");
+    byte[] noise = "\u00ff\u0080 no XML".getBytes(StandardCharsets.ISO_8859_1);
+    Path file = Files.write(file(), parts.replace(part, part.name(), noise).zip());
+
+    Program.Ended run = Program.start(logs, List.of(), "", "fill", file).end();
+
+    assertThat(run.code()).isEqualTo(3);
+    assertThat(run.err())
+        .singleElement()
+        .asString()
+        .contains("damaged at xl/workbook.xml (it does not begin as XML does)");
+  }
+
+  @Test
+  void aHeightTooSmallForAnyFan() {
+    Path file =
+        SmallBid.write(
+            file(), workbook -> workbook.getSheetAt(0).getRow(1).getCell(4).setCellValue(1e-320));
+
+    Ran ran = Ran.fill(file);
+
+    assertThat(ran.code()).as(() -> String.join("\n", ran.err())).isZero();
+    assertThat(ran.out()).noneMatch(line -> line.contains("NaN"));
+  }
+
+  private Path file() {
+    return folder.resolve("job.xlsx");
+  }
+
+  private Ran refused(Parts parts, String why) throws IOException {
+    return refused(Files.write(file(), parts.zip()), why);
+  }
+
+  private Ran refused(Path file, String why) throws IOException {
+    byte[] before = Files.readAllBytes(file);
+    List<String> names = Machine.names(folder);
+
+    Ran ran = Ran.fill(file);
+
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err())
+        .singleElement()
+        .asString()
+        .startsWith(file + ": ")
+        .contains(why)
+        .endsWith(".")
+        .doesNotContain("Exception");
+    assertThat(file).hasBinaryContent(before);
+    assertThat(Machine.names(folder)).isEqualTo(names);
+    return ran;
+  }
+}

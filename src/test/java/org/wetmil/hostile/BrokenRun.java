@@ -1,0 +1,183 @@
+package org.wetmil.hostile;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
+import org.wetmil.cli.WetmilCommand;
+
+/**
+ * Runs commands on broken files one after another in a process of its own, whose memory is bounded,
+ * and holds each to what was promised. What is not kept is printed as a line that begins with
+ * {@code PROBLEM}; counts of outcomes follow.
+ */
+public final class BrokenRun {
+  /** Seconds of processor that a file may take, and again for each megabyte. */
+  private static final long LIMIT_S = 10;
+
+  /** A machine that does other things, too, may take as long as this. */
+  private static final long PATIENCE_S = 600;
+
+  private static final OperatingSystemMXBean MACHINE =
+      ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+
+  private final Path folder;
+  private final Map<String, Integer> outcomes = new TreeMap<>();
+  private final PrintStream report =
+      new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true);
+  private final PrintStream trouble = System.err;
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          task -> {
+            Thread thread = new Thread(task);
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  private BrokenRun(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Runs it.
+   *
+   * @param args an empty folder; the first seed and how many, or the folder of a corpus
+   */
+  public static void main(String[] args) throws Exception {
+    BrokenRun run = new BrokenRun(Files.createDirectory(Path.of(args[0]).resolve("now")));
+    if (args.length == 2) {
+      run.corpus(Path.of(args[1]));
+    } else {
+      Wholes wholes = new Wholes(Files.createDirectory(Path.of(args[0]).resolve("whole")));
+      long first = Long.parseLong(args[1]);
+      for (long seed = first; seed < first + Long.parseLong(args[2]); seed++) {
+        try {
+          run.one("seed " + seed, Broken.of(seed, wholes, run.folder));
+        } catch (RuntimeException e) {
+          throw new IllegalStateException("at seed " + seed, e);
+        }
+      }
+    }
+    run.outcomes.forEach((outcome, count) -> run.report.println(count + "\t" + outcome));
+  }
+
+  /** Each file of a corpus as a bid, as a list of rooms and as one of past bids. */
+  private void corpus(Path corpus) throws Exception {
+    List<Path> files;
+    try (Stream<Path> all = Files.walk(corpus)) {
+      files = all.filter(Files::isRegularFile).sorted().toList();
+    }
+    for (Path file : files) {
+      String name = file.getFileName().toString();
+      Path output = folder.resolve("out" + (name.matches(".*\\.(xls|xlt)m") ? ".xlsm" : ".xlsx"));
+      Path bid = Files.copy(file, folder.resolve(name));
+      one(name, new Broken("fill", List.of("fill", "--out", "" + output, "" + bid), output));
+      Path rooms = Files.copy(file, folder.resolve(name));
+      Path list = folder.resolve("out.xlsx");
+      one(name, new Broken("start", List.of("start", "--out", "" + list, "" + rooms), list));
+      Path bids = Files.createDirectory(folder.resolve("bids"));
+      Files.copy(file, bids.resolve(name));
+      one(name, new Broken("audit", List.of("audit", "--out", "" + list, "" + bids), list));
+    }
+  }
+
+  private void one(String name, Broken broken) throws Exception {
+    Map<Path, String> before = contents();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
+    System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
+    long bytes = 0;
+    for (Path file : before.keySet()) {
+      bytes += Files.size(file);
+    }
+    String[] args = broken.args().toArray(String[]::new);
+    long start = MACHINE.getProcessCpuTime();
+    int code;
+    try {
+      code = worker.submit(() -> WetmilCommand.execute(args)).get(PATIENCE_S, TimeUnit.SECONDS);
+    } catch (TimeoutException e) {
+      report.println("PROBLEM " + name + ": " + broken.what() + ": no end in sight");
+      throw e;
+    } catch (ExecutionException e) {
+      code = -1;
+      err.writeBytes(("escaped: " + e.getCause()).getBytes(StandardCharsets.UTF_8));
+    }
+    System.setErr(trouble);
+    long tookMs = TimeUnit.NANOSECONDS.toMillis(MACHINE.getProcessCpuTime() - start);
+    outcomes.merge(
+        "ms by " + broken.what().replaceAll("[\\[\\]].*", ""), (int) tookMs, Integer::sum);
+    outcomes.merge("ms of processor for the slowest", (int) tookMs, Math::max);
+    List<String> said = err.toString(StandardCharsets.UTF_8).lines().toList();
+    List<String> problems =
+        Promises.broken(broken, code, said, out.toString(StandardCharsets.UTF_8));
+    if (tookMs > TimeUnit.SECONDS.toMillis(LIMIT_S * (1 + (bytes >> 20)))) {
+      problems.add("it takes " + tookMs + " ms of processor");
+    }
+    Map<Path, String> after = contents();
+    boolean written = after.remove(broken.output()) != null;
+    if (!after.equals(before)) {
+      problems.add("the folder is not as it was: " + after.keySet());
+    }
+    if (code == 0 && !written) {
+      problems.add("code 0, but no output");
+    }
+    if (written) {
+      problems.addAll(Promises.brokenBy(broken.output()));
+    }
+    problems.forEach(
+        each -> report.println("PROBLEM " + name + ": " + broken.what() + ": " + each));
+    String command = broken.args().get(0);
+    outcomes.merge(command + ", code " + code + (written ? ", written" : ""), 1, Integer::sum);
+    if (code == 3) {
+      said.stream()
+          .map(Promises::kind)
+          .distinct()
+          .forEach(kind -> outcomes.merge(kind, 1, Integer::sum));
+    }
+    clear();
+  }
+
+  private Map<Path, String> contents() throws Exception {
+    Map<Path, String> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        contents.put(file, sha256(file));
+      }
+    }
+    return contents;
+  }
+
+  private static String sha256(Path file) throws Exception {
+    var digest = java.security.MessageDigest.getInstance("SHA-256");
+    return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
+  }
+
+  private void clear() throws IOException {
+    List<Path> files;
+    try (Stream<Path> all = Files.walk(folder)) {
+      files = new ArrayList<>(all.toList());
+    }
+    java.util.Collections.reverse(files);
+    for (Path file : files) {
+      if (!file.equals(folder)) {
+        Files.delete(file);
+      }
+    }
+  }
+}

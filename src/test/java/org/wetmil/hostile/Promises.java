@@ -1,0 +1,84 @@
+package org.wetmil.hostile;
+
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Passwords;
+import org.wetmil.workbook.stream.PackageReader;
+import org.wetmil.workbook.stream.SheetPart;
+
+/** What holds for every file, however broken: a result or a sentence, and never a stack trace. */
+final class Promises {
+  private static final Set<Integer> CODES = Set.of(0, 3);
+
+  private Promises() {}
+
+  /** The promises that what was printed does not keep. */
+  static List<String> broken(Broken broken, int code, List<String> err, String out) {
+    List<String> problems = new ArrayList<>();
+    String said = String.join("\n", err);
+    String all = said + out;
+    if (!CODES.contains(code)) {
+      problems.add("code " + code + ": " + shortened(said));
+    } else if (all.contains("Exception") || all.contains("fault of the program")) {
+      problems.add("a fault is said: " + shortened(all));
+    } else if (all.contains("more memory")) {
+      problems.add("a file of this size needs more memory than there is");
+    }
+    if (all.contains(".wetmil-") || all.contains("\tat ")) {
+      problems.add("what is not for the user is said: " + shortened(all));
+    }
+    if (code == 3 && err.isEmpty()) {
+      problems.add("no sentence is said");
+    }
+    if (code == 3 && broken.args().get(0).equals("fill") && err.size() != 1) {
+      problems.add(err.size() + " lines are said: " + shortened(said));
+    }
+    for (String sentence : err) {
+      if (!sentence.endsWith(".")) {
+        problems.add("no sentence: " + shortened(sentence));
+      } else if (sentence.length() > 1_000) {
+        problems.add("a sentence of " + sentence.length() + " characters: " + shortened(sentence));
+      }
+    }
+    return problems;
+  }
+
+  /** What is wrong with a result: all of its sheets must be there to be read. */
+  static List<String> brokenBy(Path output) {
+    List<String> problems = new ArrayList<>();
+    try (PackageReader reader =
+        PackageReader.open(output, new Passwords(List.of(Wholes.PASSWORD)))) {
+      for (SheetPart sheet : reader.sheets()) {
+        reader.ranges(sheet);
+      }
+      for (String part : reader.zip().names()) {
+        try (InputStream in = reader.zip().bytes(part)) {
+          in.transferTo(java.io.OutputStream.nullOutputStream());
+        }
+      }
+    } catch (WorkbookException | java.io.IOException e) {
+      problems.add("the result cannot be read: " + shortened(e.getMessage()));
+    }
+    return problems;
+  }
+
+  /** A sentence without what is of its own file alone. */
+  static String kind(String sentence) {
+    String bare = sentence.substring(sentence.indexOf(": ") + 2);
+    String kind =
+        bare.replaceAll("\"[^\"]*\"", "\"...\"")
+            .replaceAll("\\((?:[^()]|\\([^()]*\\))*\\)", "(...)")
+            .replaceAll("damaged at .*? \\(", "damaged at ... (")
+            .replaceAll("\\d+", "#");
+    return "    " + shortened(kind);
+  }
+
+  private static String shortened(String text) {
+    String line = text.replace('\n', '|');
+    return line.length() > 300 ? line.substring(0, 300) : line;
+  }
+}
