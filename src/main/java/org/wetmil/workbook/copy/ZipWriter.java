@@ -48,6 +48,22 @@ final class ZipWriter implements Closeable {
     end();
   }
 
+  /** What writes the bytes of a part. */
+  interface BytesPart {
+    void write(OutputStream out) throws IOException;
+  }
+
+  /** Writes a part as it is given. */
+  void bytes(String part, BytesPart content) {
+    begin(part);
+    try {
+      content.write(zip);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    end();
+  }
+
   /** Copies a part byte by byte. */
   void copy(ZipPackage from, String part) {
     copy(from, part, part);
