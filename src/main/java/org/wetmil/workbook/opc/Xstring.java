@@ -62,7 +62,7 @@ public final class Xstring {
   private static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c < ' ' && c != '\n' || c >= Character.MIN_SURROGATE) {
+      if ((c < ' ' && c != '\n') || c >= Character.MIN_SURROGATE) {
         return false;
       }
     }
