@@ -21,11 +21,28 @@ public final class Names {
 
   /** What two spellings of one name have in common. */
   public static String key(String name) {
-    String plain = GAPS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
+    String lower = name.toLowerCase(Locale.ROOT);
+    String plain = isSpaced(lower) ? lower : GAPS.matcher(lower).replaceAll(" ").strip();
     if (plain.indexOf(' ') < 0) {
       return singular(plain);
     }
     return Stream.of(plain.split(" ")).map(Names::singular).collect(Collectors.joining(" "));
+  }
+
+  /**
+   * Whether a name is of ASCII without hyphens and has single spaces between words, as most are.
+   */
+  private static boolean isSpaced(String name) {
+    boolean before = false;
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      boolean sign = c > ' ' && c < 0x7F && c != '-' && c != '_';
+      if (!sign && (c != ' ' || !before)) {
+        return false;
+      }
+      before = sign;
+    }
+    return before || name.isEmpty();
   }
 
   /** Doors are a door, sashes a sash, varnishes a varnish and epoxies an epoxy; gloss is gloss. */

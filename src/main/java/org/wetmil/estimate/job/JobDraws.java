@@ -2,6 +2,7 @@ package org.wetmil.estimate.job;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,6 +55,9 @@ public final class JobDraws {
     private double weight;
     private double squares;
 
+    /** The same for the job and for each factor alone, so that they are made once. */
+    private final Map<Factor, short[]> orders = new EnumMap<>(Factor.class);
+
     Lot(String id, Object group, double transfer) {
       this.id = id;
       this.group = group;
@@ -79,7 +83,7 @@ public final class JobDraws {
     this.lots = lots;
     for (Factor factor : Factor.values()) {
       double[] values = STRATA.lognormal(0, spreads.commonSigma(factor));
-      int[] order = STRATA.order(Strata.seed(job + "\n" + factor));
+      short[] order = STRATA.order(Strata.seed(job + "\n" + factor));
       common.put(factor, ordered(values, order));
       own.put(factor, STRATA.lognormal(0, spreads.ownSigma(factor)));
     }
@@ -175,10 +179,14 @@ public final class JobDraws {
     double[] kept = drawn(lot, Factor.KEPT);
     double[] trigger = drawn(lot, Factor.TRIGGER);
     double[] paint = paintGal.computeIfAbsent(lot.group, group -> new double[DRAWS]);
-    for (int i = 0; i < DRAWS; i++) {
-      double both = film[i] * Math.max(lot.transfer, stays[i]);
-      paint[i] += lot.paint * both * kept[i];
-      sprayHours[i] += lot.spray * both * trigger[i];
+    double[] hours = sprayHours;
+    double transfer = lot.transfer;
+    double ofPaint = lot.paint;
+    double ofSpray = lot.spray;
+    for (int i = 0; i < hours.length; i++) {
+      double both = film[i] * Math.max(transfer, stays[i]);
+      paint[i] += ofPaint * both * kept[i];
+      hours[i] += ofSpray * both * trigger[i];
     }
   }
 
@@ -189,7 +197,9 @@ public final class JobDraws {
       return shared;
     }
     double[] values = lot.lines() > 1 ? average(factor, lot.lines()) : own.get(factor);
-    int[] order = STRATA.order(Strata.seed(job + "\n" + factor + "\n" + lot.id));
+    short[] order =
+        lot.orders.computeIfAbsent(
+            factor, each -> STRATA.order(Strata.seed(job + "\n" + each + "\n" + lot.id)));
     double[] drawn = new double[DRAWS];
     for (int i = 0; i < DRAWS; i++) {
       drawn[i] = shared[i] * values[order[i]];
@@ -204,7 +214,7 @@ public final class JobDraws {
     return STRATA.lognormal(variance / 2 - sigma2 / 2, Math.sqrt(sigma2));
   }
 
-  private static double[] ordered(double[] values, int[] order) {
+  private static double[] ordered(double[] values, short[] order) {
     double[] ordered = new double[values.length];
     Arrays.setAll(ordered, i -> values[order[i]]);
     return ordered;

@@ -106,7 +106,7 @@ public final class Ratios {
 
     private double[] drawn(Factor factor) {
       double[] values = strata.lognormal(0, spreads.sigma(factor));
-      int[] order = strata.order(Strata.seed(factor.name()));
+      short[] order = strata.order(Strata.seed(factor.name()));
       double[] drawn = new double[DRAWS];
       Arrays.setAll(drawn, i -> values[order[i]]);
       return drawn;

@@ -1,7 +1,8 @@
 package org.wetmil.estimate.likely;
 
 import java.util.Arrays;
-import java.util.SplittableRandom;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
 /**
@@ -11,17 +12,23 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile;
  */
 public final class Strata {
   private static final long MIX = 0x9E3779B97F4A7C15L;
+  private static final Map<Integer, double[]> KNOWN = new ConcurrentHashMap<>();
 
   private final double[] scores;
 
   /**
-   * @param n number of draws
+   * @param n number of draws, up to 32,767
    */
   public Strata(int n) {
-    this.scores = new double[n];
+    this.scores = KNOWN.computeIfAbsent(n, Strata::scores);
+  }
+
+  private static double[] scores(int n) {
+    double[] scores = new double[n];
     for (int i = 0; i < n; i++) {
       scores[i] = Spreads.NORMAL.inverseCumulativeProbability((i + 0.5) / n);
     }
+    return scores;
   }
 
   public int size() {
@@ -38,15 +45,32 @@ public final class Strata {
   }
 
   /** The order in which a factor takes its values. */
-  public int[] order(long seed) {
-    int[] order = new int[scores.length];
-    SplittableRandom random = new SplittableRandom(seed);
+  public short[] order(long seed) {
+    short[] order = new short[scores.length];
+    long state = seed;
     for (int i = 1; i < order.length; i++) {
-      int other = random.nextInt(i + 1);
+      state += MIX;
+      int drawn = mixed(state);
+      int other = drawn & i;
+      if ((i & (i + 1)) != 0) {
+        // drawn anew where the small numbers would otherwise be more frequent
+        for (drawn >>>= 1; drawn + i - (other = drawn % (i + 1)) < 0; drawn = mixed(state) >>> 1) {
+          state += MIX;
+        }
+      }
       order[i] = order[other];
-      order[other] = i;
+      order[other] = (short) i;
     }
     return order;
+  }
+
+  /**
+   * SplitMix64 (published: Steele, Lea and Flood 2014), the algorithm of the platform's
+   * SplittableRandom without its layers: a job takes some million numbers.
+   */
+  private static int mixed(long state) {
+    long z = (state ^ (state >>> 33)) * 0x62A9D9ED799705F5L;
+    return (int) (((z ^ (z >>> 28)) * 0xCB24D0A5C88C35B3L) >>> 32);
   }
 
   /** A seed from words, the same on every machine. */

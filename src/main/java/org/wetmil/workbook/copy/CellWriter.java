@@ -1,5 +1,8 @@
 package org.wetmil.workbook.copy;
 
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 import org.wetmil.workbook.copy.CellContent.Formula;
 import org.wetmil.workbook.copy.CellContent.Num;
 import org.wetmil.workbook.copy.CellContent.Text;
@@ -17,19 +20,37 @@ final class CellWriter {
   /** Up to here every whole number is exact and its digits are written without an exponent. */
   private static final double MAX_WHOLE = 1e15;
 
+  private static final byte[] TEXT = bytes("\" t=\"str\">");
+  private static final byte[] OTHER = bytes("\">");
+
   private final XmlOut out;
   private final String cell;
-  private final String cellEnd;
+  private final byte[] cellEnd;
   private final Tag formula;
   private final Tag value;
+
+  /** The start of a cell of each column, and its style; the same for all rows. */
+  private final Map<Integer, byte[]> starts = new HashMap<>();
+
+  private final Map<Integer, byte[]> styles = new HashMap<>();
   private int row = -1;
-  private String digits;
+  private byte[] digits;
 
   /** The markup around the text of an element. */
-  private record Tag(String start, String startPreserved, String end) {
+  private static final class Tag {
+    private final byte[] start;
+    private final byte[] startPreserved;
+    private final byte[] end;
+
     Tag(String name) {
-      this("<" + name + ">", "<" + name + " xml:space=\"preserve\">", "</" + name + ">");
+      start = bytes("<" + name + ">");
+      startPreserved = bytes("<" + name + " xml:space=\"preserve\">");
+      end = bytes("</" + name + ">");
     }
+  }
+
+  private static byte[] bytes(String markup) {
+    return markup.getBytes(StandardCharsets.UTF_8);
   }
 
   /**
@@ -41,7 +62,7 @@ final class CellWriter {
     this.out = out;
     String lead = prefix.isEmpty() ? "" : prefix + ":";
     cell = "<" + lead + "c r=\"";
-    cellEnd = "</" + lead + "c>";
+    cellEnd = bytes("</" + lead + "c>");
     formula = new Tag(lead + "f");
     value = new Tag(lead + "v");
   }
@@ -49,28 +70,44 @@ final class CellWriter {
   void write(int inRow, AddedCell added) {
     if (row != inRow) {
       row = inRow;
-      digits = Integer.toString(inRow + 1);
+      digits = bytes(Integer.toString(inRow + 1));
     }
-    out.markup(cell);
-    out.markup(CellAddress.letters(added.column()));
+    out.markup(start(added.column()));
     out.markup(digits);
     if (added.style() != 0) {
-      out.markup("\" s=\"");
-      out.markup(Integer.toString(added.style()));
+      out.markup(style(added.style()));
     }
     Value stored = stored(added.content());
-    out.markup(stored instanceof Text ? "\" t=\"str\">" : "\">");
+    out.markup(stored instanceof Text ? TEXT : OTHER);
     if (added.content() instanceof Formula live) {
       element(formula, live.formula());
     }
     if (stored instanceof Text text) {
       element(value, text.value());
     } else if (stored instanceof Num number) {
-      out.markup(value.start());
+      out.markup(value.start);
       out.markup(number(number.value()));
-      out.markup(value.end());
+      out.markup(value.end);
     }
     out.markup(cellEnd);
+  }
+
+  private byte[] start(int column) {
+    byte[] known = starts.get(column);
+    if (known == null) {
+      known = bytes(cell + CellAddress.letters(column));
+      starts.put(column, known);
+    }
+    return known;
+  }
+
+  private byte[] style(int style) {
+    byte[] known = styles.get(style);
+    if (known == null) {
+      known = bytes("\" s=\"" + style);
+      styles.put(style, known);
+    }
+    return known;
   }
 
   private static Value stored(CellContent content) {
@@ -81,9 +118,9 @@ final class CellWriter {
   }
 
   private void element(Tag tag, String text) {
-    out.markup(isTrimmedByReaders(text) ? tag.startPreserved() : tag.start());
+    out.markup(isTrimmedByReaders(text) ? tag.startPreserved : tag.start);
     out.text(Xstring.encode(text));
-    out.markup(tag.end());
+    out.markup(tag.end);
   }
 
   private static boolean isTrimmedByReaders(String text) {

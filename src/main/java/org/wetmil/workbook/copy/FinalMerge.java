@@ -47,9 +47,13 @@ final class FinalMerge {
    * @param kept by the name of a part in the shaped package, the original sheet it stands for
    * @param edits by the name of an original sheet
    * @param added by the name of a part in the shaped package, the rows of a new sheet
+   * @param stamps by the name of a part in the shaped package, the copies of a drawing's shapes
    */
   void write(
-      Map<String, SheetPart> kept, Map<String, SheetEdit> edits, Map<String, NewRows> added) {
+      Map<String, SheetPart> kept,
+      Map<String, SheetEdit> edits,
+      Map<String, NewRows> added,
+      Map<String, Stamps> stamps) {
     ZipPackage zip = shaped.zip();
     String strings = shaped.sharedStringsPart().orElse("");
     boolean moved = originalStrings > 0 && hasStrings(strings);
@@ -60,6 +64,8 @@ final class FinalMerge {
         mergeSheet(part, sheet, edits.get(sheet.name()));
       } else if (added.containsKey(Parts.key(part))) {
         NewSheetMerge.write(zip, part, added.get(Parts.key(part)), out);
+      } else if (stamps.containsKey(Parts.key(part))) {
+        stamps.get(Parts.key(part)).write(zip, part, out);
       } else if (part.equalsIgnoreCase(strings) && originalStrings > 0) {
         mergeStrings(part, moved);
       } else if (moved && Parts.get(sheets, part) != null) {

@@ -100,7 +100,7 @@ public final class LightCopy {
     try (PackageReader from = read(shapedCopy);
         ZipWriter out = new ZipWriter(result(result), COMPRESSION)) {
       new FinalMerge(original, strings, from, out, shaper::hides)
-          .write(shaped.kept(), shaped.edits(), shaped.added());
+          .write(shaped.kept(), shaped.edits(), shaped.added(), shaped.stamps());
     }
     shaper.beforeItIsPublished();
     files.publish(result);
@@ -129,7 +129,10 @@ public final class LightCopy {
   }
 
   private record Shaped(
-      Map<String, SheetPart> kept, Map<String, SheetEdit> edits, Map<String, NewRows> added) {}
+      Map<String, SheetPart> kept,
+      Map<String, SheetEdit> edits,
+      Map<String, NewRows> added,
+      Map<String, Stamps> stamps) {}
 
   private Shaped shape(Scratch emptied, Scratch shaped, Shaper shaper) {
     // Read and write, since parts are added; never closed but reverted, since closing would save.
@@ -146,7 +149,7 @@ public final class LightCopy {
       Map<String, SheetPart> kept = kept(workbook, before);
       requireKept(edits, kept);
       save(workbook, shaped);
-      return new Shaped(kept, edits, workbook.byPart());
+      return new Shaped(kept, edits, workbook.byPart(), workbook.stampsByPart());
     } finally {
       opened.revert();
     }

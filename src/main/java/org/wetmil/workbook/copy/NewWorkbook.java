@@ -45,14 +45,17 @@ public final class NewWorkbook {
       Path timeless = files.temporary();
       try (ZipPackage from = ZipPackage.open(asMade);
           ZipWriter out = new ZipWriter(files.open(timeless), COMPRESSION)) {
-        Map<String, NewRows> rows =
-            workbook instanceof LeanWorkbook lean ? lean.byPart() : Map.of();
+        LeanWorkbook lean = workbook instanceof LeanWorkbook each ? each : null;
+        Map<String, NewRows> rows = lean == null ? Map.of() : lean.byPart();
+        Map<String, Stamps> stamps = lean == null ? Map.of() : lean.stampsByPart();
         for (String part : from.names()) {
-          NewRows given = rows.get(Parts.key(part));
-          if (given == null) {
-            out.copy(from, part);
+          String key = Parts.key(part);
+          if (rows.containsKey(key)) {
+            NewSheetMerge.write(from, part, rows.get(key), out);
+          } else if (stamps.containsKey(key)) {
+            stamps.get(key).write(from, part, out);
           } else {
-            NewSheetMerge.write(from, part, given, out);
+            out.copy(from, part);
           }
         }
       }

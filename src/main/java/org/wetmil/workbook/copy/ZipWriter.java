@@ -14,7 +14,7 @@ import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.XmlOut;
 import org.wetmil.workbook.opc.ZipPackage;
 
-/** Writes the parts of a package one after another. */
+/** Writes the parts of a package one after another, compressed while the next bytes are made. */
 final class ZipWriter implements Closeable {
   /**
    * One time for all parts, so that the same content gives the same file. Not the first of the
@@ -23,6 +23,8 @@ final class ZipWriter implements Closeable {
   private static final LocalDateTime TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private final ZipOutputStream zip;
+  private final Behind behind = new Behind();
+  private final OutputStream content;
 
   /**
    * Begins a package.
@@ -32,6 +34,7 @@ final class ZipWriter implements Closeable {
   ZipWriter(OutputStream out, int level) {
     zip = new ZipOutputStream(new BufferedOutputStream(out, 1 << 16));
     zip.setLevel(level);
+    content = behind.to(zip);
   }
 
   /** What writes the XML of a part. */
@@ -40,10 +43,26 @@ final class ZipWriter implements Closeable {
   }
 
   /** Writes a part as XML. */
-  void xml(String part, XmlPart content) throws XMLStreamException {
+  void xml(String part, XmlPart writer) throws XMLStreamException {
     begin(part);
-    try (XmlOut out = new XmlOut(zip)) {
-      content.write(out);
+    try (XmlOut out = new XmlOut(content)) {
+      writer.write(out);
+    }
+    end();
+  }
+
+  /** What writes the bytes of a part. */
+  interface BytesPart {
+    void write(OutputStream out) throws IOException;
+  }
+
+  /** Writes a part as it is given. */
+  void bytes(String part, BytesPart writer) {
+    begin(part);
+    try {
+      writer.write(content);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
     end();
   }
@@ -57,7 +76,7 @@ final class ZipWriter implements Closeable {
   void copy(ZipPackage from, String part, String name) {
     begin(name);
     try (InputStream in = from.bytes(part)) {
-      in.transferTo(zip);
+      in.transferTo(content);
     } catch (IOException e) {
       // What cannot be written is said by the stream beneath, so this is the reading.
       throw new WorkbookException.Damaged(from.file(), part, "it cannot be inflated", e);
@@ -68,27 +87,15 @@ final class ZipWriter implements Closeable {
   private void begin(String part) {
     ZipEntry entry = new ZipEntry(part);
     entry.setTimeLocal(TIME);
-    try {
-      zip.putNextEntry(entry);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    behind.then(() -> zip.putNextEntry(entry));
   }
 
   private void end() {
-    try {
-      zip.closeEntry();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    behind.then(zip::closeEntry);
   }
 
   @Override
   public void close() {
-    try {
-      zip.close();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    behind.close(zip::close);
   }
 }

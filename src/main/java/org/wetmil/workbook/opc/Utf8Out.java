@@ -3,6 +3,7 @@ package org.wetmil.workbook.opc;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Writes characters as UTF-8 through one buffer. Of a workbook nearly all are ASCII, which the
@@ -30,6 +31,19 @@ final class Utf8Out {
       text.getChars(from, to, chars, 0);
       write(chars, 0, to - from);
     }
+  }
+
+  /** Writes bytes that are UTF-8 already, between two whole characters. */
+  void write(byte[] text) {
+    if (text.length > buffer.length - LONGEST - size) {
+      pass();
+    }
+    if (high != 0 || text.length > buffer.length - LONGEST) {
+      write(new String(text, StandardCharsets.UTF_8));
+      return;
+    }
+    System.arraycopy(text, 0, buffer, size, text.length);
+    size += text.length;
   }
 
   void write(char[] text, int from, int length) {

@@ -185,6 +185,12 @@ public final class XmlOut implements Closeable {
     raw(markup);
   }
 
+  /** The same for markup that is in UTF-8 already. */
+  public void markup(byte[] markup) {
+    closeStartTag();
+    out.write(markup);
+  }
+
   /** Ends the element begun last. */
   public void end() {
     String name = open.remove(open.size() - 1);

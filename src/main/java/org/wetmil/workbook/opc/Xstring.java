@@ -62,11 +62,11 @@ public final class Xstring {
   private static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c < ' ' || c == '_' || c >= Character.MIN_SURROGATE) {
+      if ((c < ' ' && c != '\n') || c >= Character.MIN_SURROGATE) {
         return false;
       }
     }
-    return true;
+    return !text.contains("_x");
   }
 
   /** Whether text from here on would be read as an escape once it is stored. */

@@ -14,7 +14,14 @@ import org.wetmil.workbook.opc.XmlIn;
 public final class NumberFormats {
   private static final String GENERAL = "General";
 
-  private record Format(int id, String code) {}
+  /** What is asked for with each cell is found out once. */
+  private record Format(String code, boolean isDate) {
+    private Format(int id, String code) {
+      this(code, DateUtil.isADateFormat(id, code));
+    }
+  }
+
+  private static final Format UNKNOWN = new Format(0, GENERAL);
 
   private final List<Format> byStyle;
 
@@ -70,8 +77,7 @@ public final class NumberFormats {
 
   /** Whether a number in this style is shown as a date or a time. */
   public boolean isDate(int style) {
-    Format format = format(style);
-    return DateUtil.isADateFormat(format.id(), format.code());
+    return format(style).isDate();
   }
 
   /** Whether a number in this style is shown times 100 with a percent sign. */
@@ -96,6 +102,6 @@ public final class NumberFormats {
   }
 
   private Format format(int style) {
-    return style >= 0 && style < byStyle.size() ? byStyle.get(style) : new Format(0, GENERAL);
+    return style >= 0 && style < byStyle.size() ? byStyle.get(style) : UNKNOWN;
   }
 }

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.fill.page;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.FilterMesh;
+import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
@@ -63,7 +65,12 @@ final class CrewSheet {
   private final FilledBid filled;
   private final Wording wording;
   private final Rows rows;
+  private final Map<String, Drawn> drawings = new HashMap<>();
   private int drawn;
+  private int shapesMade;
+
+  /** A drawing that was made: its first row, and its first shape among those of the sheet. */
+  private record Drawn(int row, int shape, int shapes) {}
 
   CrewSheet(XSSFSheet sheet, Look look, FilledBid filled) {
     this.sheet = sheet;
@@ -177,12 +184,25 @@ final class CrewSheet {
       rows.height(TROUBLE_PT);
     }
     if (drawn++ < MOST_DRAWINGS) {
-      new PassDrawing(
-              sheet, new int[] {DRAWING, LAST}, new int[] {from, rows.number() - 1}, TROUBLE_PT)
-          .draw(away, overlap);
+      draw(from, away, overlap);
     }
     sentence(wording.get("crew.board"));
     sentence(wording.get("crew.caution"));
+  }
+
+  /** All pages of a unit have the same drawing, which is made once and copied where it can be. */
+  private void draw(int from, String away, double overlap) {
+    Drawn first = drawings.get(away);
+    if (first != null && sheet.getWorkbook() instanceof LeanWorkbook lean) {
+      lean.stamps(sheet.getDrawingPatriarch())
+          .add(first.shape(), first.shapes(), from - first.row());
+      return;
+    }
+    int[] columns = {DRAWING, LAST};
+    int[] lines = {from, rows.number() - 1};
+    int shapes = new PassDrawing(sheet, columns, lines, TROUBLE_PT).draw(away, overlap);
+    drawings.put(away, new Drawn(from, shapesMade, shapes));
+    shapesMade += shapes;
   }
 
   private void headings(UnitSystem system) {

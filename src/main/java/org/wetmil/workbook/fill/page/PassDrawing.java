@@ -31,6 +31,7 @@ final class PassDrawing {
   private final double rowPt;
   private final double width;
   private final double height;
+  private int shapes;
 
   /**
    * Draws into a range of cells, whose widths are set.
@@ -56,8 +57,9 @@ final class PassDrawing {
   /**
    * @param distance from gun to work, as the crew reads it
    * @param overlap share of each pass that the next one covers, 0..0.9
+   * @return how many shapes it took
    */
-  void draw(String distance, double overlap) {
+  int draw(String distance, double overlap) {
     // the gun, its fan and the work
     shape(ShapeTypes.RECT, INK, 0.14, 0.06, 0.20, 0.20);
     shape(ShapeTypes.TRIANGLE, FAN, 0.04, 0.20, 0.30, 0.84);
@@ -87,12 +89,14 @@ final class PassDrawing {
           middle + 0.05);
     }
     label(Plain.unbroken(Plain.percent(overlap)), 0.82, 0.06 + pitch, 1.0);
+    return shapes;
   }
 
   private void shape(int type, int[] fill, double left, double top, double right, double bottom) {
     if (bottom <= top) {
       return;
     }
+    shapes++;
     XSSFSimpleShape shape = drawing.createSimpleShape(anchor(left, top, right, bottom));
     shape.setShapeType(type);
     shape.setFillColor(fill[0], fill[1], fill[2]);
@@ -115,6 +119,7 @@ final class PassDrawing {
 
   /** In the workbook's own font. */
   private void label(String text, double left, double top, double right) {
+    shapes++;
     XSSFTextBox box = drawing.createTextbox(anchor(left, top, right, Math.min(1, top + 0.24)));
     String font = sheet.getWorkbook().getFontAt(0).getFontName();
     box.setText(text);

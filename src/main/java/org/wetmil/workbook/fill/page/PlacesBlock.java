@@ -1,7 +1,9 @@
 package org.wetmil.workbook.fill.page;
 
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.wetmil.catalogue.Names;
 import org.wetmil.estimate.FilledBid;
@@ -160,10 +162,11 @@ final class PlacesBlock {
   }
 
   private List<Group> largestFirst(List<Group> groups) {
+    // added up once each, not for each comparison
+    Map<Group, Double> hours = new IdentityHashMap<>();
+    groups.forEach(group -> hours.put(group, group.total(FilledColumn.LABOUR, system)));
     return groups.stream()
-        .sorted(
-            Comparator.comparingDouble((Group g) -> g.total(FilledColumn.LABOUR, system))
-                .reversed())
+        .sorted(Comparator.comparingDouble((Group group) -> hours.get(group)).reversed())
         .toList();
   }
 

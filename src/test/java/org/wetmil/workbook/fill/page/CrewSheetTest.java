@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,12 +18,14 @@ import java.util.Properties;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,6 +35,8 @@ import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.Bids;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.copy.LeanWorkbook;
+import org.wetmil.workbook.copy.NewWorkbook;
 import org.wetmil.workbook.look.Look;
 
 class CrewSheetTest {
@@ -97,6 +102,27 @@ class CrewSheetTest {
       XSSFSheet sheet = written(workbook, Catalogue.builtIn(), lines(11));
       // gun, fan, work, arrow and label; three passes, two laps, three arrows and their label
       assertThat(sheet.getDrawingPatriarch().getShapes()).hasSize(2 * (5 + 9));
+    }
+  }
+
+  @Test
+  void aDrawingThatIsCopiedIsWhatTheLibraryDraws(@TempDir Path folder) throws IOException {
+    assertThat(drawing(new LeanWorkbook(), folder.resolve("copied.xlsx")))
+        .isEqualTo(drawing(new XSSFWorkbook(), folder.resolve("drawn.xlsx")))
+        .contains("id=\"42\"");
+  }
+
+  /** The drawing of three pages, as it stands in the file. */
+  private static String drawing(XSSFWorkbook workbook, Path file) throws IOException {
+    try (workbook) {
+      written(workbook, Catalogue.builtIn(), lines(20));
+      NewWorkbook.write(workbook, file, false);
+    }
+    try (ZipFile zip = new ZipFile(file.toFile());
+        InputStream in = zip.getInputStream(zip.getEntry("xl/drawings/drawing1.xml"))) {
+      // how large a shape is stands there twice; here the library looks at the rows that it holds
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .replaceAll("<a:xfrm>.*?</a:xfrm>", "");
     }
   }
 
