@@ -1,6 +1,5 @@
 package org.wetmil.formula;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -208,28 +207,35 @@ public sealed interface Expr {
 
   /** A sum; sums among the terms are opened, so that it reads without brackets. */
   static Expr sum(Expr... terms) {
-    List<Expr> opened = new ArrayList<>();
-    for (Expr term : terms) {
-      if (term instanceof Sum sum) {
-        opened.addAll(sum.terms());
-      } else {
-        opened.add(term);
-      }
-    }
-    return new Sum(opened);
+    return new Sum(opened(terms, part -> part instanceof Sum sum ? sum.terms() : null));
   }
 
   /** A product; products among the factors are opened, so that it reads without brackets. */
   static Expr times(Expr... factors) {
-    List<Expr> opened = new ArrayList<>();
-    for (Expr factor : factors) {
-      if (factor instanceof Product product) {
-        opened.addAll(product.factors());
+    return new Product(
+        opened(factors, part -> part instanceof Product product ? product.factors() : null));
+  }
+
+  /** Counted first, since formulas of every line are built so: one array, copied once. */
+  private static List<Expr> opened(Expr[] parts, Function<Expr, List<Expr>> inside) {
+    int count = 0;
+    for (Expr part : parts) {
+      List<Expr> within = inside.apply(part);
+      count += within == null ? 1 : within.size();
+    }
+    Expr[] opened = new Expr[count];
+    int at = 0;
+    for (Expr part : parts) {
+      List<Expr> within = inside.apply(part);
+      if (within == null) {
+        opened[at++] = part;
       } else {
-        opened.add(factor);
+        for (Expr each : within) {
+          opened[at++] = each;
+        }
       }
     }
-    return new Product(opened);
+    return List.of(opened);
   }
 
   private static List<Expr> some(List<Expr> parts) {
