@@ -41,7 +41,7 @@ public final class Estimator {
                         .map(line -> Work.of(GreatestSizes.held(line, catalogue), catalogue))
                         .toList())
             .toList();
-    this.ratios = new Ratios(Spreads.of(catalogue));
+    this.ratios = Ratios.of(Spreads.of(catalogue));
     this.openings = new Openings(catalogue, works.stream().flatMap(List::stream).toList());
   }
 

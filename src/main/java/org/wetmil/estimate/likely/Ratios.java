@@ -1,8 +1,8 @@
 package org.wetmil.estimate.likely;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * How many times more or less than stated a line takes, at both ends of its range. It depends on
@@ -15,24 +15,41 @@ public final class Ratios {
   /** Shares of labour that amounts are worked out for; between them lies a straight line. */
   private static final int STEPS = 32;
 
-  private final Spreads spreads;
-  private final Map<Double, Of> known = new HashMap<>();
-  private Strata strata;
+  /** Kept for the bids of a run, which mostly have the same ranges and shares; more are let go. */
+  private static final int MOST_KEPT = 1_000;
 
-  public Ratios(Spreads spreads) {
+  private static final Map<Spreads, Ratios> KEPT = new ConcurrentHashMap<>();
+
+  private final Spreads spreads;
+  private final Map<Double, Of> known = new ConcurrentHashMap<>();
+
+  private Ratios(Spreads spreads) {
     this.spreads = spreads;
+  }
+
+  /** The ratios for some ranges; the same for every bid that states these. */
+  public static Ratios of(Spreads spreads) {
+    letGo(KEPT);
+    return KEPT.computeIfAbsent(spreads, Ratios::new);
   }
 
   /** The ratios for one share of paint that stays on. */
   public Of of(double transfer) {
+    letGo(known);
     return known.computeIfAbsent(transfer, Of::new);
+  }
+
+  private static void letGo(Map<?, ?> kept) {
+    if (kept.size() >= MOST_KEPT) {
+      kept.clear();
+    }
   }
 
   public final class Of {
     private final double transfer;
     private final Ends paint;
     private final Ends spray;
-    private Ends[] amounts;
+    private volatile Ends[] amounts;
 
     private Of(double transfer) {
       this.transfer = transfer;
@@ -63,8 +80,10 @@ public final class Ratios {
      * @param labour share of the amount that goes for spraying, 0..1
      */
     public Ends amount(double labour) {
+      Ends[] amounts = this.amounts;
       if (amounts == null) {
-        amounts = amounts();
+        amounts = worked();
+        this.amounts = amounts;
       }
       double at = labour * STEPS;
       int below = (int) Math.min(STEPS - 1, Math.floor(at));
@@ -74,10 +93,7 @@ public final class Ratios {
           amounts[below].high() * (1 - share) + amounts[below + 1].high() * share);
     }
 
-    private Ends[] amounts() {
-      if (strata == null) {
-        strata = new Strata(DRAWS);
-      }
+    private Ends[] worked() {
       double[] paints = new double[DRAWS];
       double[] sprays = new double[DRAWS];
       double[] film = drawn(Factor.FILM);
@@ -105,6 +121,7 @@ public final class Ratios {
     }
 
     private double[] drawn(Factor factor) {
+      Strata strata = new Strata(DRAWS);
       double[] values = strata.lognormal(0, spreads.sigma(factor));
       short[] order = strata.order(Strata.seed(factor.name()));
       double[] drawn = new double[DRAWS];

@@ -63,7 +63,7 @@ class RatiosTest {
 
   @Test
   void amountsLieBetweenThoseOfPaintAndOfSpraying() {
-    Ratios.Of ratios = new Ratios(spreads).of(0.455);
+    Ratios.Of ratios = Ratios.of(spreads).of(0.455);
     double last = ratios.paint().high();
     for (double labour : new double[] {0.3, 0.5, 0.8, 1}) {
       double high = ratios.amount(labour).high();
