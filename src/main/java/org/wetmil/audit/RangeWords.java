@@ -70,11 +70,12 @@ record RangeWords(JobRanges ranges, Catalogue today) {
     String first = "";
     if (change.withChange().isPresent()) {
       Inside tried = change.withChange().orElseThrow();
-      first = "with the change below " + of(tried) + " would have come out inside, so ";
+      first = "with the change below " + of(tried) + " would have come out inside, ";
       if (isFine(Judgement.of(tried))) {
-        return first + "keep the range settings as they are.";
+        return first + "so keep the range settings as they are.";
       }
-      first += "that then " + Judgement.of(tried).words() + "; ";
+      boolean wide = Judgement.of(tried) == Judgement.TOO_WIDE;
+      first += (wide ? "more" : "fewer") + " than expected; once it is made, ";
     }
     if (change.settings().isEmpty()) {
       return first

@@ -56,6 +56,12 @@ final class ReaderChecks {
               "No heading says them, and the text is the best there is.",
               "Write the unit in a heading if it is another."),
           remark(
+              "units-mixed",
+              Severity.WARNING,
+              "Sizes are typed in two families of units, some without any",
+              "Metres taken for feet, or feet for metres, make the area ten times wrong.",
+              "Write the unit in the heading, as in Length (ft), or in each cell."),
+          remark(
               "table-left-out",
               Severity.WARNING,
               "A table of a sheet is not read",

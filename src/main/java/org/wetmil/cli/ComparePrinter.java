@@ -170,7 +170,13 @@ final class ComparePrinter {
                 .formatted(input.heading(), input.from(), input.to(), place(line, input.column())));
       }
       if (line.inputs().isEmpty() && line.a() != null && line.b() != null) {
-        Printer.line(out, "      no input of its own: other lines now bear what is listed for it");
+        boolean sameUnits = compared.a().system() == compared.b().system();
+        Printer.line(
+            out,
+            "      no input of its own: "
+                + (sameUnits
+                    ? "other lines now bear what is listed for it"
+                    : "what is stated without a unit, as container sizes, means other units in B"));
       }
     }
   }

@@ -144,6 +144,7 @@ final class JobCases {
             "heading-read-as",
             "heading-not-read",
             "unit-from-text",
+            "units-mixed",
             "table-left-out",
             "row-left-out",
             "section-titles",

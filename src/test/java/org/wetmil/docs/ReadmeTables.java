@@ -1,6 +1,7 @@
 package org.wetmil.docs;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.checks.Check;
 import org.wetmil.checks.Checks;
+import org.wetmil.cli.ComparedSamples;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.jobs.explain.GoldenLines;
@@ -62,6 +64,7 @@ public final class ReadmeTables {
     tables.put("checks", checks());
     tables.put("settings", settings());
     tables.put("explained", explained());
+    tables.put("compared", compared());
     return tables;
   }
 
@@ -135,6 +138,24 @@ public final class ReadmeTables {
     excerpt.add("...");
     int end = lines.indexOf("No findings on this line.") - 1;
     excerpt.addAll(lines.subList(step(lines, "Spread"), end));
+    excerpt.add("```");
+    return excerpt;
+  }
+
+  /** Of a comparison, what both come to, where the difference is from, and each change. */
+  private static List<String> compared() {
+    List<String> excerpt = new ArrayList<>(List.of("```"));
+    try {
+      Path folder = Files.createTempDirectory("compared");
+      List<String> lines = ComparedSamples.printed(folder);
+      Files.delete(folder.resolve("compared.xlsx"));
+      Files.delete(folder);
+      excerpt.addAll(lines.subList(0, 6));
+      excerpt.add("...");
+      excerpt.addAll(lines.subList(lines.indexOf("Of the difference"), lines.size()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     excerpt.add("```");
     return excerpt;
   }

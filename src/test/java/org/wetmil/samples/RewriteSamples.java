@@ -34,9 +34,10 @@ public final class RewriteSamples {
       changes.stream().limit(SHOWN).forEach(change -> System.out.println("  " + change));
       sample.fill(sample.twin());
     }
+    ClinicSecond.write(folder);
     ReconciledMonth.write(ReconciledMonth.TWIN);
     GoldenLines.write();
-    // last, since it quotes an explanation of a sample
+    // last, since it quotes an explanation and a comparison of samples
     ReadmeTables.main(args);
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
@@ -97,6 +98,26 @@ final class SampleBook {
         cell.setCellValue(text.startsWith("'") ? text.substring(1) : text);
       }
     }
+  }
+
+  /** Writes another value into a cell. */
+  SampleBook put(String sheet, String address, Object value) {
+    CellReference at = new CellReference(address);
+    XSSFCell cell = workbook.getSheet(sheet).getRow(at.getRow()).getCell(at.getCol());
+    if (value instanceof Number number) {
+      cell.setCellValue(number.doubleValue());
+    } else {
+      cell.setCellValue(value.toString());
+    }
+    return this;
+  }
+
+  /** Puts a row in the place of one, counted from 1, which moves down with all below it. */
+  SampleBook insert(String name, String cells, int place) {
+    XSSFSheet sheet = workbook.getSheet(name);
+    sheet.shiftRows(place - 1, sheet.getLastRowNum(), 1);
+    fill(sheet.createRow(place - 1), cells);
+    return this;
   }
 
   XSSFWorkbook workbook() {

@@ -57,9 +57,9 @@ class CustomerCopyTest {
       assertThat(numbers).doesNotContain(price.direct().doubleValue(), 0.0);
       assertThat(String.join("\n", texts))
           .contains("Waiting room", "Meadow Matt, Oat", "This price holds for 30 days")
-          .contains("Plant room, Ground: pipes (not measured yet)")
+          .contains("Plant room, Ground: pipes (not priced yet)")
           // openings take the whole wall: the customer is not offered 0 ft2
-          .contains("Staff room, First: walls (not measured yet)")
+          .contains("Staff room, First: walls (not priced yet)")
           .doesNotContain("517", "clinic-refit", "psi", "Overhead", "Labour");
     }
   }

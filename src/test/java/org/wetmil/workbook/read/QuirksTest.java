@@ -2,6 +2,7 @@ package org.wetmil.workbook.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static org.wetmil.estimate.InputColumn.AREA;
 import static org.wetmil.estimate.InputColumn.COATING;
@@ -419,6 +420,31 @@ class QuirksTest {
     assertThat(lines(read).get(2).number(COUNT)).isEqualTo(4);
     assertThat(lines(read).get(3).number(AREA)).isCloseTo(10 * FT2_PER_M2, EXACT);
     assertThat(read.bid().sheets().get(0).unitsStated()).isTrue();
+  }
+
+  @Test
+  void plainNumbersBesideTwoFamiliesOfUnitsAreToldOf() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Length", "Height", "Coating")
+            .row("A", "walls", "4.2 m", "2.5 m", "latex")
+            .row("B", "walls", "14 ft", 9, "latex")
+            .read(folder);
+    assertThat(lines(read).get(1).number(HEIGHT)).isCloseTo(9 * FT_PER_M, EXACT);
+    assertThat(read.bid().remarks())
+        .extracting(Remark::check, Remark::address)
+        .containsExactly(tuple("units-mixed", "D3"));
+  }
+
+  @Test
+  void twoFamiliesOfUnitsAloneNeedNoWord() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Length", "Height", "Coating")
+            .row("A", "walls", "4.2 m", "2.5 m", "latex")
+            .row("B", "walls", "14 ft", "9 ft", "latex")
+            .read(folder);
+    assertThat(checks(read)).isEmpty();
   }
 
   @Test

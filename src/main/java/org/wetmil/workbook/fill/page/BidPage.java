@@ -201,7 +201,8 @@ public final class BidPage {
     filled
         .lines()
         .filter(line -> !line.isCounted() || !hasScope(line))
-        .map(line -> named(line) + (line.isFilled() && hasScope(line) ? "" : " (not measured yet)"))
+        .map(line -> named(line) + (line.isFilled() && hasScope(line) ? "" : " (not priced yet)"))
+        .distinct()
         .forEach(all::add);
     all.addAll(parts(Setting.EXCLUSIONS));
     all.add("Whatever is not listed above.");

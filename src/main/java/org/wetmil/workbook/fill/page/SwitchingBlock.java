@@ -30,7 +30,9 @@ final class SwitchingBlock {
     page.text(
             row,
             0,
-            "Planned and recommended tips differ on " + switching.lines() + " lines",
+            "Planned and recommended tips differ on "
+                + switching.lines()
+                + (switching.lines() == 1 ? " line" : " lines"),
             look.band(false))
         .across(row, 0, PlacesBlock.HOURS, look.band(false))
         .text(row, 3, HoursColumn.PAINT.heading(system), look.band(true))

@@ -43,7 +43,7 @@ public record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> lengt
     Optional<UnitSystem> found =
         said.or(() -> announced.map(unit -> mostly(List.of(unit)).orElseThrow()))
             .or(() -> mostly(rowUnits(grid, tables)))
-            .or(() -> mostly(typed(grid, tables)));
+            .or(() -> cells(grid, tables, remarks));
     UnitSystem system = found.or(() -> settings).orElse(UnitSystem.US);
     return new SheetUnits(
         system,
@@ -140,6 +140,30 @@ public record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> lengt
     return units;
   }
 
+  /** The family that most cells are typed in; numbers without a unit beside both are told of. */
+  private static Optional<UnitSystem> cells(
+      Grid grid, List<BidTable> tables, List<Remark> remarks) {
+    List<Unit> typed = typed(grid, tables);
+    Optional<UnitSystem> found = mostly(typed);
+    long metric = typed.stream().filter(UnitWords::isMetric).count();
+    if (metric > 0 && metric < typed.size()) {
+      BareSizes.first(grid, tables)
+          .ifPresent(
+              cell ->
+                  remarks.add(
+                      new Remark(
+                          "units-mixed",
+                          grid.sheet(),
+                          new CellAddress(cell.row(), cell.column()).toString(),
+                          grid.texts().format(cell),
+                          ("Some sizes are typed in feet or inches, some in metres or millimetres;"
+                                  + " those without a unit are taken as %s, as most are.")
+                              .formatted(
+                                  found.orElseThrow() == UnitSystem.US ? "feet" : "metres"))));
+    }
+    return found;
+  }
+
   private static List<Unit> typed(Grid grid, List<BidTable> tables) {
     List<Unit> units = new ArrayList<>();
     for (BidTable table : tables) {
@@ -158,7 +182,7 @@ public record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> lengt
     return units;
   }
 
-  private static Optional<Unit> unitIn(Grid grid, RawCell cell, boolean area) {
+  static Optional<Unit> unitIn(Grid grid, RawCell cell, boolean area) {
     if (cell.kind() == CellKind.NUMBER) {
       return UnitWords.inFormat(grid.texts().format(cell));
     }
@@ -172,7 +196,7 @@ public record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> lengt
     return typed instanceof Typed.Value value ? value.unit() : Optional.empty();
   }
 
-  private static List<GridRow> rows(Grid grid, BidTable table) {
+  static List<GridRow> rows(Grid grid, BidTable table) {
     int last = Math.min(table.lastRow(), table.firstRow() + ROWS);
     return List.copyOf(grid.rows(table.firstRow(), last));
   }

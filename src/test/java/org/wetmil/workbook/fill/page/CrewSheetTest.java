@@ -65,7 +65,7 @@ class CrewSheetTest {
   void spanishPagesAreSpanish() throws IOException {
     List<String> texts = texts(Bids.settings("Crew language", "Spanish"), lines(1));
 
-    assertThat(texts).contains("Boquilla", "Paso: s por 10 ft").doesNotContain("Tip");
+    assertThat(texts).contains("Boquilla", "Ritmo: s por 10 ft").doesNotContain("Tip");
   }
 
   @Test
