@@ -125,6 +125,7 @@ class BuiltInTablesTest {
           windows | count x unit | 3 | 3 | 0.70 | 0.80 | joinery | 0.05
           cabinets | count x size | 18 | 3 | 0.70 | 0.65 | joinery | 0.08
           open railing | length x height | 2 | 2 | 0.65 | 0.70 | joinery | 0.06
+          exterior railing | length x height | 2 | 2 | 0.65 | 0.70 | joinery | 0.06
           columns | count x length x girth | half girth | 4 | 0.65 | 0.80 | joinery | 0.12
           pipes | count x length x girth | half girth | 3 | 0.65 | 0.70 | joinery | 0.08
           """)
@@ -163,6 +164,7 @@ class BuiltInTablesTest {
         "pipes, -, -, -, 1, 1.0",
         "board fence, -, -, -, 2, 1.0",
         "open railing, -, -, -, 2, 1.0",
+        "exterior railing, -, -, -, 2, 1.0",
         "siding, -, -, -, 1, 1.0",
         "lap siding, -, -, -, 1, 1.10",
         "metal deck ceiling, -, -, -, 1, 1.25",

@@ -65,7 +65,7 @@ final class ClinicRefit {
             "Outside|Outside|exterior walls|painted|96||18||210|latex|Stone|satin|2||517|2200||stucco|96|12",
             "Outside|Outside|soffit|painted|96|2|18|||latex|White|satin|2||517",
             "Outside|Outside|fascia|weathered|96||18|||latex|White|satin|2||415",
-            "Outside|Outside|open railing|painted|40||3.5|||oil-based|Black|gloss|2||209")
+            "Outside|Outside|exterior railing|painted|40||3.5|||oil-based|Black|gloss|2||209")
         .sheet(
             "Coatings",
             List.of(),
