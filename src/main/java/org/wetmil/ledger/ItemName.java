@@ -69,7 +69,7 @@ public record ItemName(String item, String coating, String where) {
             true,
             row -> rows.add(new TextRow(file + ":" + row.line(), row.fields())));
       } catch (CSVException e) {
-        throw new UnusableLedgerException(file + ": a quote is opened and never closed");
+        throw new UnusableLedgerException(file + ": a quote is opened and never closed.");
       }
       Optional<List<ItemName>> found = under(rows);
       if (found.isPresent()) {
@@ -77,10 +77,13 @@ public record ItemName(String item, String coating, String where) {
       }
       firstLine =
           firstLine.isEmpty() && !rows.isEmpty()
-              ? String.join(" | ", rows.get(0).cells())
+              ? UnusableLedgerException.row(rows.get(0).cells())
               : firstLine;
     }
     throw new UnusableLedgerException(
-        file + " is to have the headings Item and Coating in one line; its first is: " + firstLine);
+        file
+            + " is to have the headings Item and Coating in one line; its first is: "
+            + firstLine
+            + ".");
   }
 }

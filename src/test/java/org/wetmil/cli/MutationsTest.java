@@ -5,17 +5,20 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.hostile.BrokenRun;
+import org.wetmil.hostile.Sources;
 
 /**
- * Files broken in every way: each ends in a filled workbook or in a sentence and code 3, within the
- * memory stated, and leaves nothing behind. How many are made is told by {@code -Dmutations}, from
- * which seed by {@code -Dmutations.from}. What was found is tried by name in {@link
- * BrokenFilesTest}.
+ * Files broken in every way: each ends in a filled workbook or in a sentence and code 3, and leaves
+ * nothing behind. With every build 500 are made from small bids. {@code -Dmutations} makes so many
+ * from all samples too, from the seed {@code -Dmutations.from}, in a process of the memory stated,
+ * and takes the corpus as well. What was found is tried by name in {@link BrokenFilesTest}.
  */
 class MutationsTest {
   /** What the README says is enough for small files. */
@@ -23,37 +26,47 @@ class MutationsTest {
 
   private static final long PATIENCE_S = 100_000;
 
-  private static final int MUTATIONS = Integer.getInteger("mutations", 500);
+  private static final int OF_A_BUILD = 500;
+  private static final int MUTATIONS = Integer.getInteger("mutations", 0);
   private static final int FROM = Integer.getInteger("mutations.from", 1);
 
   @TempDir Path folder;
   @TempDir Path logs;
 
   @Test
-  void everyBrokenFileIsFilledOrRefusedInASentence(TestReporter reporter)
-      throws IOException, InterruptedException {
-    keptPromises(reporter, String.valueOf(FROM), String.valueOf(MUTATIONS));
+  void everyBrokenFileIsFilledOrRefusedInASentence(TestReporter reporter) throws Exception {
+    if (MUTATIONS > 0) {
+      keptPromises(reporter, apart(String.valueOf(FROM), String.valueOf(MUTATIONS)));
+      return;
+    }
+    // in the process of the tests, whose code is warm
+    List<String> said = new ArrayList<>();
+    BrokenRun.seeds(folder, Sources.SMALL, FROM, OF_A_BUILD, said::add);
+    keptPromises(reporter, said);
   }
 
   @Test
   void everyFileOfTheCorpusIsFilledOrRefusedInASentence(TestReporter reporter)
       throws IOException, InterruptedException {
+    assumeTrue(MUTATIONS > 0, "for long runs alone");
     String corpus = System.getenv("WETMIL_CORPUS");
     assumeTrue(corpus != null, "WETMIL_CORPUS names no folder of workbooks");
-    keptPromises(reporter, corpus);
+    keptPromises(reporter, apart(corpus));
   }
 
-  private void keptPromises(TestReporter reporter, String... args)
-      throws IOException, InterruptedException {
+  private List<String> apart(String... args) throws IOException, InterruptedException {
     Program.Ended run =
         Program.main("org.wetmil.hostile.BrokenRun", logs, List.of(MEMORY), folder, args)
             .end(PATIENCE_S);
+    assertThat(run.code()).as(() -> String.join("\n", run.err())).isZero();
+    return run.out();
+  }
 
-    List<String> problems = run.out().stream().filter(line -> line.startsWith("PROBLEM")).toList();
-    List<String> counts = run.out().stream().filter(line -> line.contains("\t")).toList();
+  private void keptPromises(TestReporter reporter, List<String> said) {
+    List<String> problems = said.stream().filter(line -> line.startsWith("PROBLEM")).toList();
+    List<String> counts = said.stream().filter(line -> line.contains("\t")).toList();
     reporter.publishEntry("counts", counts.stream().collect(Collectors.joining("\n", "\n", "")));
     assertThat(problems).isEmpty();
-    assertThat(run.code()).as(() -> String.join("\n", run.err())).isZero();
     assertThat(counts).anyMatch(line -> line.contains("written"));
     assertThat(folder.resolve("now")).isEmptyDirectory();
   }

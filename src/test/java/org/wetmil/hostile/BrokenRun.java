@@ -18,13 +18,14 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.wetmil.cli.WetmilCommand;
 
 /**
- * Runs commands on broken files one after another in a process of its own, whose memory is bounded,
- * and holds each to what was promised. What is not kept is printed as a line that begins with
- * {@code PROBLEM}; counts of outcomes follow.
+ * Runs commands on broken files one after another and holds each to what was promised; in a process
+ * of its own, where memory is to be bounded. What is not kept is a line that begins with {@code
+ * PROBLEM}; counts of outcomes follow.
  */
 public final class BrokenRun {
   /** Seconds of processor that a file may take, and again for each megabyte. */
@@ -38,9 +39,11 @@ public final class BrokenRun {
 
   private final Path folder;
   private final Map<String, Integer> outcomes = new TreeMap<>();
-  private final PrintStream report =
-      new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true);
-  private final PrintStream trouble = System.err;
+  private final Consumer<String> report;
+  private final PrintStream usualOut = System.out;
+  private final PrintStream usualErr = System.err;
+  private long slowestMs;
+  private String slowest = "";
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -49,8 +52,9 @@ public final class BrokenRun {
             return thread;
           });
 
-  private BrokenRun(Path folder) {
-    this.folder = folder;
+  private BrokenRun(Path folder, Consumer<String> report) throws IOException {
+    this.folder = Files.createDirectory(folder.resolve("now"));
+    this.report = report;
   }
 
   /**
@@ -59,21 +63,41 @@ public final class BrokenRun {
    * @param args an empty folder; the first seed and how many, or the folder of a corpus
    */
   public static void main(String[] args) throws Exception {
-    BrokenRun run = new BrokenRun(Files.createDirectory(Path.of(args[0]).resolve("now")));
+    Path folder = Path.of(args[0]);
+    Consumer<String> report = System.out::println;
     if (args.length == 2) {
+      BrokenRun run = new BrokenRun(folder, report);
       run.corpus(Path.of(args[1]));
+      run.count();
     } else {
-      Wholes wholes = new Wholes(Files.createDirectory(Path.of(args[0]).resolve("whole")));
-      long first = Long.parseLong(args[1]);
-      for (long seed = first; seed < first + Long.parseLong(args[2]); seed++) {
-        try {
-          run.one("seed " + seed, Broken.of(seed, wholes, run.folder));
-        } catch (RuntimeException e) {
-          throw new IllegalStateException("at seed " + seed, e);
-        }
+      seeds(folder, Sources.ALL, Long.parseLong(args[1]), Integer.parseInt(args[2]), report);
+    }
+  }
+
+  /**
+   * Runs on files made from seeds.
+   *
+   * @param folder an empty one
+   * @param first the first seed
+   */
+  public static void seeds(
+      Path folder, Sources sources, long first, int count, Consumer<String> report)
+      throws Exception {
+    BrokenRun run = new BrokenRun(folder, report);
+    Wholes wholes = new Wholes(Files.createDirectory(folder.resolve("whole")), sources);
+    for (long seed = first; seed < first + count; seed++) {
+      try {
+        run.one("seed " + seed, Broken.of(seed, wholes, run.folder));
+      } catch (RuntimeException e) {
+        throw new IllegalStateException("at seed " + seed, e);
       }
     }
-    run.outcomes.forEach((outcome, count) -> run.report.println(count + "\t" + outcome));
+    run.count();
+  }
+
+  private void count() {
+    outcomes.forEach((outcome, count) -> report.accept(count + "\t" + outcome));
+    report.accept(slowestMs + "\tms of processor for the slowest, " + slowest);
   }
 
   /** Each file of a corpus as a bid, as a list of rooms and as one of past bids. */
@@ -112,17 +136,21 @@ public final class BrokenRun {
     try {
       code = worker.submit(() -> WetmilCommand.execute(args)).get(PATIENCE_S, TimeUnit.SECONDS);
     } catch (TimeoutException e) {
-      report.println("PROBLEM " + name + ": " + broken.what() + ": no end in sight");
+      report.accept("PROBLEM " + name + ": " + broken.what() + ": no end in sight");
       throw e;
     } catch (ExecutionException e) {
       code = -1;
       err.writeBytes(("escaped: " + e.getCause()).getBytes(StandardCharsets.UTF_8));
     }
-    System.setErr(trouble);
+    System.setOut(usualOut);
+    System.setErr(usualErr);
     long tookMs = TimeUnit.NANOSECONDS.toMillis(MACHINE.getProcessCpuTime() - start);
     outcomes.merge(
         "ms by " + broken.what().replaceAll("[\\[\\]].*", ""), (int) tookMs, Integer::sum);
-    outcomes.merge("ms of processor for the slowest", (int) tookMs, Math::max);
+    if (tookMs > slowestMs) {
+      slowestMs = tookMs;
+      slowest = name + ": " + broken.what();
+    }
     List<String> said = err.toString(StandardCharsets.UTF_8).lines().toList();
     List<String> problems =
         Promises.broken(broken, code, said, out.toString(StandardCharsets.UTF_8));
@@ -140,8 +168,7 @@ public final class BrokenRun {
     if (written) {
       problems.addAll(Promises.brokenBy(broken.output()));
     }
-    problems.forEach(
-        each -> report.println("PROBLEM " + name + ": " + broken.what() + ": " + each));
+    problems.forEach(each -> report.accept("PROBLEM " + name + ": " + broken.what() + ": " + each));
     String command = broken.args().get(0);
     outcomes.merge(command + ", code " + code + (written ? ", written" : ""), 1, Integer::sum);
     if (code == 3) {

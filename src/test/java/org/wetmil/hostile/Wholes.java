@@ -26,6 +26,7 @@ final class Wholes {
   private static final Path SAMPLES = Path.of("sample-workbooks");
 
   private final Path folder;
+  private final Sources sources;
   private final Map<String, Parts> workbooks = new LinkedHashMap<>();
 
   /**
@@ -33,8 +34,9 @@ final class Wholes {
    *
    * @param folder an empty one
    */
-  Wholes(Path folder) {
+  Wholes(Path folder, Sources sources) {
     this.folder = folder;
+    this.sources = sources;
     Path small = SmallBid.write(folder.resolve("small.xlsx"));
     Path tables = SmallBid.write(folder.resolve("tables.xlsx"), Wholes::withTables);
     Path filled = folder.resolve("small-filled.xlsx");
@@ -54,6 +56,9 @@ final class Wholes {
   /** A bid, mostly a small one. */
   Parts bid(Random random) {
     int at = random.nextInt(100);
+    if (sources == Sources.SMALL) {
+      return of(at < 75 ? "small" : at < 97 ? "tables" : "filled");
+    }
     String name =
         at < 35
             ? "small"

@@ -39,6 +39,6 @@ class ItemNameTest {
     assertThatThrownBy(() -> read("Product,Paint\nWH-100,Wall finish\n"))
         .isInstanceOf(UnusableLedgerException.class)
         .hasMessageContaining("Item and Coating")
-        .hasMessageContaining("Product | Paint");
+        .hasMessageEndingWith("Product | Paint.");
   }
 }

@@ -346,7 +346,7 @@ class LedgerTest {
         .hasMessageContaining("may.csv")
         .hasMessageContaining("Room | Length | Height")
         .hasMessageContaining("Quantity or Amount");
-    assertThatThrownBy(() -> Ledgers.read("")).hasMessage("may.csv holds nothing");
+    assertThatThrownBy(() -> Ledgers.read("")).hasMessage("may.csv holds nothing.");
   }
 
   private static List<String> currencies(String... amounts) {

@@ -18,6 +18,11 @@ final class HeadingsSeen {
           + HeadingFinder.FIRST_ROWS
           + ". Your own words for columns can stand beside these on a sheet named Headings.";
 
+  /** More of them would make a sentence that nobody reads. */
+  private static final int MOST_NAMED = 8;
+
+  private static final int LONGEST = 40;
+
   private String bestSheet = "";
   private BidTable best;
 
@@ -43,18 +48,24 @@ final class HeadingsSeen {
         best.columns().entrySet().stream()
             .map(each -> told(each.getKey().heading(), each.getValue()))
             .collect(Collectors.joining(", "));
-    String unknown =
+    return "no table with the headings of a bid was found. The nearest is in row %s of sheet \"%s\": %s%s. "
+            .formatted(best.block().headingRow() + 1, bestSheet, found, unknown())
+        + LOOKED_FOR;
+  }
+
+  private String unknown() {
+    List<String> unknown =
         best.block().headings().stream()
             .filter(heading -> !best.columns().containsValue(heading))
-            .map(heading -> "\"" + heading.text() + "\"")
-            .collect(Collectors.joining(", "));
-    return "no table with the headings of a bid was found. The nearest is in row %s of sheet \"%s\": %s%s. "
-            .formatted(
-                best.block().headingRow() + 1,
-                bestSheet,
-                found,
-                unknown.isEmpty() ? "" : "; not known: " + unknown)
-        + LOOKED_FOR;
+            .map(heading -> quoted(heading.text()))
+            .toList();
+    if (unknown.isEmpty()) {
+      return "";
+    }
+    int more = unknown.size() - MOST_NAMED;
+    return "; not known: "
+        + unknown.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+        + (more > 0 ? " and " + more + " more" : "");
   }
 
   String noRow(String sheet) {
@@ -66,6 +77,12 @@ final class HeadingsSeen {
   private static String told(String column, Heading heading) {
     return heading.text().equalsIgnoreCase(column)
         ? column
-        : column + " (\"" + heading.text() + "\")";
+        : column + " (" + quoted(heading.text()) + ")";
+  }
+
+  private static String quoted(String text) {
+    return text.length() <= LONGEST
+        ? "\"" + text + "\""
+        : "\"" + text.substring(0, LONGEST) + "...\"";
   }
 }

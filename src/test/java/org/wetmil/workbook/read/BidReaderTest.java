@@ -512,6 +512,23 @@ class BidReaderTest {
   }
 
   @Test
+  void ofManyUnknownHeadingsAFewAreSaid() {
+    Object[] headings = new Object[60];
+    Object[] cells = new Object[60];
+    for (int i = 0; i < headings.length; i++) {
+      headings[i] = i == 0 ? "Space" : i == 1 ? "Area" : "Word of our own no. " + i;
+      cells[i] = i;
+    }
+    headings[2] = "long ".repeat(100);
+    Path file = bid().row(headings).row(cells).row(cells).write(folder);
+    assertThatThrownBy(() -> BidReader.read(file, ReadOptions.USUAL))
+        .isInstanceOf(WorkbookException.NoBid.class)
+        .hasMessageContaining("\"Word of our own no. 9\" and 50 more. Looked for")
+        .message()
+        .hasSizeLessThan(900);
+  }
+
+  @Test
   void withoutALineItIsSaidToo() {
     Path file = bid().row("Room", "Surface", "Area", "Coating").row("Lobby").write(folder);
     assertThatThrownBy(() -> BidReader.read(file, ReadOptions.USUAL))
