@@ -91,9 +91,7 @@ public record BidComparison(
   }
 
   private static List<LineChange> changes(
-      LineMatching matching,
-      Map<BidLine, FilledLine> before,
-      Map<BidLine, FilledLine> after) {
+      LineMatching matching, Map<BidLine, FilledLine> before, Map<BidLine, FilledLine> after) {
     List<LineChange> changes = new ArrayList<>();
     for (LinePair pair : matching.pairs()) {
       LineChange change =
