@@ -127,11 +127,16 @@ public final class ReadmeTables {
     return table(List.of("Setting", "Built in", "Rests on", "What it does"), rows);
   }
 
-  /** Of an explanation, the choice of the tip and the last two steps. */
+  /** A command, and of what it prints the choice of the tip and the last two steps. */
   private static List<String> explained() {
-    List<String> lines = GoldenLines.explain("clinic-refit.xlsx", "AG5");
+    String sample = "clinic-refit.xlsx";
+    String cell = GoldenLines.cellOf("Paint", sample, "5");
+    List<String> lines = GoldenLines.explain(sample, cell);
     int tip = step(lines, "Tip code");
-    List<String> excerpt = new ArrayList<>(List.of("```"));
+    List<String> excerpt = new ArrayList<>();
+    excerpt.add("```");
+    excerpt.add("java -jar target/wetmil.jar explain sample-workbooks/" + sample + " " + cell);
+    excerpt.addAll(List.of("```", "", "prints, among the rest:", "", "```"));
     excerpt.addAll(lines.subList(0, 2));
     excerpt.add("...");
     excerpt.addAll(lines.subList(tip, lines.indexOf("    Not compared:")));

@@ -1,7 +1,9 @@
 package org.wetmil.estimate.compare;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -67,8 +69,8 @@ public record BidComparison(
         JobTotals.of(second),
         matching,
         TableChange.of(a.catalogue(), a.system(), b.catalogue(), b.system()),
-        changes(matching, byLine(reopened), byLine(second)),
-        moved(matching));
+        changes(matching, byLine(a, reopened), byLine(b, second)),
+        moved(matching, lines(a)));
   }
 
   private static FilledBid fill(Bid bid, UnitSystem system, Catalogue tables) {
@@ -80,20 +82,16 @@ public record BidComparison(
     return bid.sheets().stream().flatMap(sheet -> sheet.lines().stream()).toList();
   }
 
-  private static Map<List<Object>, FilledLine> byLine(FilledBid filled) {
-    Map<List<Object>, FilledLine> lines = new HashMap<>();
-    filled.lines().forEach(line -> lines.put(place(line.line()), line));
-    return lines;
-  }
-
-  private static List<Object> place(BidLine line) {
-    return List.of(line.sheet(), line.row());
+  /** By the line itself: a row holds two lines where tables stand side by side. */
+  private static Map<BidLine, FilledLine> byLine(Bid bid, FilledBid filled) {
+    Map<BidLine, FilledLine> byLine = new IdentityHashMap<>();
+    Iterator<BidLine> lines = lines(bid).iterator();
+    filled.lines().forEach(line -> byLine.put(lines.next(), line));
+    return byLine;
   }
 
   private static List<LineChange> changes(
-      LineMatching matching,
-      Map<List<Object>, FilledLine> before,
-      Map<List<Object>, FilledLine> after) {
+      LineMatching matching, Map<BidLine, FilledLine> before, Map<BidLine, FilledLine> after) {
     List<LineChange> changes = new ArrayList<>();
     for (LinePair pair : matching.pairs()) {
       LineChange change =
@@ -101,35 +99,32 @@ public record BidComparison(
               pair.a(),
               pair.b(),
               pair.how(),
-              InputChange.of(before.get(place(pair.a())), after.get(place(pair.b()))),
-              Amounts.of(before.get(place(pair.a()))),
-              Amounts.of(after.get(place(pair.b()))));
+              InputChange.of(before.get(pair.a()), after.get(pair.b())),
+              Amounts.of(before.get(pair.a())),
+              Amounts.of(after.get(pair.b())));
       if (!change.inputs().isEmpty() || !change.effect().isNothing()) {
         changes.add(change);
       }
     }
     for (BidLine line : matching.onlyB()) {
-      Amounts amounts = Amounts.of(after.get(place(line)));
+      Amounts amounts = Amounts.of(after.get(line));
       changes.add(new LineChange(null, line, null, List.of(), Amounts.NONE, amounts));
     }
     for (BidLine line : matching.onlyA()) {
-      Amounts amounts = Amounts.of(before.get(place(line)));
+      Amounts amounts = Amounts.of(before.get(line));
       changes.add(new LineChange(line, null, null, List.of(), amounts, Amounts.NONE));
     }
     return changes;
   }
 
   /** Pairs that are not in the longest run of pairs whose order is the same in both. */
-  private static int moved(LineMatching matching) {
-    Map<List<Object>, Integer> placesA = new HashMap<>();
-    matching.pairs().stream()
-        .map(LinePair::a)
-        .sorted(java.util.Comparator.comparing(BidLine::sheet).thenComparingInt(BidLine::row))
-        .forEach(line -> placesA.put(place(line), placesA.size()));
+  private static int moved(LineMatching matching, List<BidLine> linesOfA) {
+    Map<BidLine, Integer> placesA = new IdentityHashMap<>();
+    linesOfA.forEach(line -> placesA.put(line, placesA.size()));
     List<Integer> ends = new ArrayList<>();
     for (LinePair pair : matching.pairs()) {
-      int at = placesA.get(place(pair.a()));
-      int found = java.util.Collections.binarySearch(ends, at);
+      int at = placesA.get(pair.a());
+      int found = Collections.binarySearch(ends, at);
       int slot = found < 0 ? -found - 1 : found;
       if (slot == ends.size()) {
         ends.add(at);

@@ -2,6 +2,7 @@ package org.wetmil.estimate.compare;
 
 import java.util.Optional;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.job.JobFigure;
 import org.wetmil.estimate.job.JobHours;
 import org.wetmil.estimate.job.JobPrice;
@@ -23,7 +24,7 @@ public record JobTotals(Amounts lines, double paintGal, double hours, Optional<P
     Order order = Order.asBought(filled);
     return new JobTotals(
         filled.lines().map(Amounts::of).reduce(Amounts.NONE, Amounts::plus),
-        filled.total(org.wetmil.estimate.FilledColumn.PAINT) + order.hoseGal(),
+        filled.total(FilledColumn.PAINT) + order.hoseGal(),
         hours.number(JobFigure.TOTAL),
         JobPrice.of(filled, hours, order).price());
   }

@@ -3,8 +3,8 @@ package org.wetmil.estimate.compare;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -56,14 +56,14 @@ public record LineMatching(List<LinePair> pairs, List<BidLine> onlyA, List<BidLi
 
   /** How many lines were found in each way; ways that found none are left out. */
   public Map<LinePair.How, Integer> counts() {
-    Map<LinePair.How, Integer> counts = new java.util.EnumMap<>(LinePair.How.class);
+    Map<LinePair.How, Integer> counts = new EnumMap<>(LinePair.How.class);
     pairs.forEach(pair -> counts.merge(pair.how(), 1, Integer::sum));
     return counts;
   }
 
   private static final class Matcher {
     private final List<BidLine> allB;
-    private final Set<BidLine> a = Collections.newSetFromMap(new java.util.LinkedHashMap<>());
+    private final Set<BidLine> a = new LinkedHashSet<>();
     private final Set<BidLine> b = new LinkedHashSet<>();
     private final Map<BidLine, LinePair> pairs = new LinkedHashMap<>();
 

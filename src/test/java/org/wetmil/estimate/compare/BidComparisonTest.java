@@ -21,6 +21,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.Bid;
 import org.wetmil.estimate.BidLine;
+import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.Bids;
 import org.wetmil.quantity.UnitSystem;
 
@@ -62,6 +63,41 @@ class BidComparisonTest {
     BidComparison compared = BidComparison.of(bid(HALL, KITCHEN, ATTIC), bid(ATTIC, HALL, KITCHEN));
     assertThat(compared.isSame()).isTrue();
     assertThat(compared.moved()).isEqualTo(1);
+  }
+
+  @Test
+  void sheetsKeepTheOrderOfTheBidWhateverTheirNames() {
+    Bid bid = on(sheet("Upstairs", at("Upstairs", 5, ATTIC)), sheet("Hall", at("Hall", 5, HALL)));
+    assertThat(BidComparison.of(bid, bid).moved()).isZero();
+  }
+
+  @Test
+  void linesSideBySideInOneRowEachHaveTheirOwnFigures() {
+    BidLine left = at("Bid", 5, HALL);
+    Bid before = on(sheet("Bid", left, at("Bid", 5, KITCHEN)));
+    Bid after = on(sheet("Bid", left, at("Bid", 5, wall("Kitchen", 700))));
+    BidComparison compared = BidComparison.of(before, after);
+    assertThat(compared.lines()).hasSize(1);
+    assertThat(compared.changed().get(0).effect().areaFt2()).isCloseTo(200, within(1e-9));
+    assertThat(compared.changed().get(0).before().areaFt2()).isCloseTo(500, within(1e-9));
+    assertThat(BidComparison.of(on(sheet("Bid", left)), before).onlyB().get(0).after().areaFt2())
+        .isCloseTo(500, within(1e-9));
+    Bid swapped = on(sheet("Bid", at("Bid", 5, wall("Hall", 900)), at("Bid", 5, KITCHEN)));
+    assertThat(BidComparison.of(before, swapped).changed().get(0).effect().areaFt2())
+        .isCloseTo(100, within(1e-9));
+  }
+
+  private static BidLine at(String sheet, int row, BidLine line) {
+    return new BidLine(sheet, row, line.system(), line.pressureAtGun(), line.values());
+  }
+
+  private static BidSheet sheet(String name, BidLine... lines) {
+    return new BidSheet(name, UnitSystem.US, true, Map.of(), List.of(lines));
+  }
+
+  private static Bid on(BidSheet... sheets) {
+    return new Bid(
+        "test", UnitSystem.US, Catalogue.builtIn(), List.of(sheets), List.of(), List.of());
   }
 
   @Test

@@ -176,7 +176,12 @@ class ExplainJobTest {
     assertThat(ToldSteps.of(told).steps())
         .extracting(ToldSteps.Told::name)
         .containsExactly("Net area");
-    assertThat(ToldSteps.of(explain(SAMPLES.resolve("clinic-refit.xlsx"), "AG5")).steps())
+    assertThat(
+            ToldSteps.of(
+                    explain(
+                        SAMPLES.resolve("clinic-refit.xlsx"),
+                        GoldenLines.cellOf("Paint", "clinic-refit.xlsx", "5")))
+                .steps())
         .extracting(ToldSteps.Told::name)
         .containsExactly(
             "Net area",

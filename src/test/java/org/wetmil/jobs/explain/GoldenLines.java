@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.wetmil.workbook.opc.Passwords;
 
 /** Explanations of a US and a metric line of the samples, frozen: outputs of our own, no truth. */
@@ -25,6 +27,17 @@ public final class GoldenLines {
   public static List<String> explain(String sample, String cell) {
     return new ExplainJob(Passwords.NONE)
         .explain(Path.of("sample-workbooks", sample), Asked.of(cell));
+  }
+
+  /** The cell of a figure in a row of a sample; a new column moves those to its right. */
+  public static String cellOf(String figure, String sample, String row) {
+    Pattern step = Pattern.compile("\\d+ +" + Pattern.quote(figure) + ": .*\\((\\w+)\\)");
+    return explain(sample, row).stream()
+        .map(step::matcher)
+        .filter(Matcher::matches)
+        .map(found -> found.group(1))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Writes them anew. */
