@@ -2,11 +2,16 @@ package org.wetmil.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
@@ -27,6 +32,24 @@ class BrokenFilesTest {
     refused(
         parts.replace(part, part.text().replace("</workbook>", deep + "</workbook>")),
         "nested more than 1000 deep");
+  }
+
+  @Test
+  void aNoteOnAPartThatIsNoText() throws IOException {
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipFile from = new ZipFile(bid.toFile());
+        ZipOutputStream to = new ZipOutputStream(bytes)) {
+      for (ZipEntry part : Collections.list(from.entries())) {
+        ZipEntry noted = new ZipEntry(part.getName());
+        noted.setComment("noted");
+        to.putNextEntry(noted);
+        from.getInputStream(part).transferTo(to);
+      }
+    }
+    String latin = bytes.toString(StandardCharsets.ISO_8859_1).replace("noted", "\u00ff\u00ffted");
+    Files.write(bid, latin.getBytes(StandardCharsets.ISO_8859_1));
+    refused(bid, "its zip container");
   }
 
   @Test

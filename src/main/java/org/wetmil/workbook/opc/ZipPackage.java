@@ -77,7 +77,7 @@ public final class ZipPackage implements Closeable {
   }
 
   private void index() {
-    List<? extends ZipEntry> all = zip.all();
+    List<? extends ZipEntry> all = listed();
     if (all.size() > Limits.MAX_ENTRIES) {
       throw new WorkbookException.TooLarge(
           file, "it holds " + all.size() + " parts, more than " + Limits.MAX_ENTRIES);
@@ -101,6 +101,15 @@ public final class ZipPackage implements Closeable {
         throw new WorkbookException.TooLarge(
             file, name + " inflates more than " + Limits.MAX_INFLATE_RATIO + " times");
       }
+    }
+  }
+
+  private List<? extends ZipEntry> listed() {
+    try {
+      return zip.all();
+    } catch (IllegalArgumentException e) {
+      // the platform's reader says so of a note on a part that is no text
+      throw new WorkbookException.Damaged(file, "its zip container", "cut short or altered", e);
     }
   }
 
