@@ -93,21 +93,11 @@ final class CellWriter {
   }
 
   private byte[] start(int column) {
-    byte[] known = starts.get(column);
-    if (known == null) {
-      known = bytes(cell + CellAddress.letters(column));
-      starts.put(column, known);
-    }
-    return known;
+    return starts.computeIfAbsent(column, at -> bytes(cell + CellAddress.letters(at)));
   }
 
   private byte[] style(int style) {
-    byte[] known = styles.get(style);
-    if (known == null) {
-      known = bytes("\" s=\"" + style);
-      styles.put(style, known);
-    }
-    return known;
+    return styles.computeIfAbsent(style, number -> bytes("\" s=\"" + number));
   }
 
   private static Value stored(CellContent content) {
