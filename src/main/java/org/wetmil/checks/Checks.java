@@ -36,6 +36,9 @@ public final class Checks {
           .flatMap(List::stream)
           .toList();
 
+  private static final List<Check> OF_LINES =
+      ALL.stream().filter(check -> check.rule() instanceof Rule.OfLine).toList();
+
   private static final Map<String, Integer> PLACES = places();
 
   private Checks() {}
@@ -88,9 +91,9 @@ public final class Checks {
   }
 
   private static void look(Line line, List<Finding> findings) {
-    for (Check check : ALL) {
-      if (check.rule() instanceof Rule.OfLine rule) {
-        rule.look().apply(line).forEach(fault -> findings.add(check.finding(fault)));
+    for (Check check : OF_LINES) {
+      for (Fault fault : ((Rule.OfLine) check.rule()).look().apply(line)) {
+        findings.add(check.finding(fault));
       }
     }
   }

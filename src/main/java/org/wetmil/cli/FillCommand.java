@@ -112,18 +112,17 @@ final class FillCommand implements Callable<Integer> {
     FillJob own = new FillJob(date, ProjectVersion.version(), force, refresh).with(words);
     FillJob job = tables == null ? own : own.over(tables);
     Outputs outputs = new Outputs(out, inputs, file -> number && Files.exists(file));
-    FillRun.Filler filler =
-        (input, output) -> job.fill(input, output, values ? outputs.customer(output) : null);
+    Stopwatch filler = new Stopwatch(job::fill, System::nanoTime);
     PrintWriter err = spec.commandLine().getErr();
-    FillListener plain = verbose ? new VerbosePrinter(printer, err, System::nanoTime) : printer;
+    FillListener plain = verbose ? new VerbosePrinter(printer, err, filler::seconds) : printer;
     try (Progress progress = FillProgress.over(inputs, err)) {
       FillListener printed = new FillProgress(progress, plain, inputs);
       if (json == null) {
-        new FillRun(filler, List.of(printed, outcome)).fill(inputs, outputs);
+        new FillRun(filler, values, List.of(printed, outcome)).fill(inputs, outputs);
         return outcome.code();
       }
       try (JsonRun run = JsonRun.begin(json, inputs, ProjectVersion.version(), date, force)) {
-        new FillRun(filler, List.of(printed, outcome, run)).fill(inputs, outputs);
+        new FillRun(filler, values, List.of(printed, outcome, run)).fill(inputs, outputs);
         run.finish();
       }
     }

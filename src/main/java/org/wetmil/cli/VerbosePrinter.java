@@ -3,28 +3,24 @@ package org.wetmil.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.function.LongSupplier;
+import java.util.function.ToDoubleFunction;
 import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillReport;
 
 /** Says how each workbook was read and how long it took, as errors: it is no result. */
 final class VerbosePrinter implements FillListener {
-  private static final double NANOS = 1e9;
-
   private final FillListener printer;
   private final PrintWriter err;
-  private final LongSupplier clockNs;
-  private long begunNs;
+  private final ToDoubleFunction<Path> seconds;
 
   /**
    * @param printer prints what came of each workbook
-   * @param clockNs a clock, ns
+   * @param seconds what each took, s
    */
-  VerbosePrinter(FillListener printer, PrintWriter err, LongSupplier clockNs) {
+  VerbosePrinter(FillListener printer, PrintWriter err, ToDoubleFunction<Path> seconds) {
     this.printer = printer;
     this.err = err;
-    this.clockNs = clockNs;
-    this.begunNs = clockNs.getAsLong();
+    this.seconds = seconds;
   }
 
   @Override
@@ -48,10 +44,8 @@ final class VerbosePrinter implements FillListener {
   }
 
   private void took(Path input) {
-    long nowNs = clockNs.getAsLong();
-    double seconds = (nowNs - begunNs) / NANOS;
-    begunNs = nowNs;
-    Printer.line(err, String.format(Locale.ROOT, "%s: took %.2f s", input, seconds));
+    Printer.line(
+        err, String.format(Locale.ROOT, "%s: took %.2f s", input, seconds.applyAsDouble(input)));
     err.flush();
   }
 }

@@ -53,9 +53,10 @@ final class WatchCommand implements Callable<Integer> {
   public Integer call() throws InterruptedException {
     Printer printer = new Printer(spec.commandLine(), quiet, trace);
     PrintWriter err = spec.commandLine().getErr();
-    FillListener printed = verbose ? new VerbosePrinter(printer, err, System::nanoTime) : printer;
-    WatchJob job =
-        new WatchJob(folder, (bid, out) -> today().fill(bid, out), printed, printer::passedOver);
+    Stopwatch filler =
+        new Stopwatch((bid, out, customer) -> today().fill(bid, out), System::nanoTime);
+    FillListener printed = verbose ? new VerbosePrinter(printer, err, filler::seconds) : printer;
+    WatchJob job = new WatchJob(folder, filler, printed, printer::passedOver);
     CountDownLatch stop = new CountDownLatch(1);
     CountDownLatch stopped = new CountDownLatch(1);
     Runtime.getRuntime().addShutdownHook(new Thread(() -> farewell(stop, stopped)));

@@ -219,7 +219,7 @@ class FillPrintingTest {
             true,
             trace);
     FillRun.Filler faulty =
-        (input, output) -> {
+        (input, output, customer) -> {
           if (input.endsWith("a.xlsx")) {
             throw new IllegalStateException("injected");
           }

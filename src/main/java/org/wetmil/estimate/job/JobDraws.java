@@ -32,7 +32,7 @@ public final class JobDraws {
   static final int DRAWS = 4_000;
 
   /** Lines drawn one by one. */
-  static final int MOST_SINGLE = 200;
+  static final int MOST_SINGLE = 24;
 
   /** The same for every job; making it costs more than a draw. */
   private static final Strata STRATA = new Strata(DRAWS);

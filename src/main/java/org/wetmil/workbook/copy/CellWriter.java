@@ -1,6 +1,7 @@
 package org.wetmil.workbook.copy;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.wetmil.workbook.copy.CellContent.Formula;
@@ -30,7 +31,7 @@ final class CellWriter {
   private final Tag value;
 
   /** The start of a cell of each column, and its style; the same for all rows. */
-  private final Map<Integer, byte[]> starts = new HashMap<>();
+  private byte[][] starts = new byte[64][];
 
   private final Map<Integer, byte[]> styles = new HashMap<>();
   private int row = -1;
@@ -93,11 +94,22 @@ final class CellWriter {
   }
 
   private byte[] start(int column) {
-    return starts.computeIfAbsent(column, at -> bytes(cell + CellAddress.letters(at)));
+    if (column >= starts.length) {
+      starts = Arrays.copyOf(starts, Math.max(column + 1, 2 * starts.length));
+    }
+    if (starts[column] == null) {
+      starts[column] = bytes(cell + CellAddress.letters(column));
+    }
+    return starts[column];
   }
 
   private byte[] style(int style) {
-    return styles.computeIfAbsent(style, number -> bytes("\" s=\"" + number));
+    byte[] known = styles.get(style);
+    if (known == null) {
+      known = bytes("\" s=\"" + style);
+      styles.put(style, known);
+    }
+    return known;
   }
 
   private static Value stored(CellContent content) {

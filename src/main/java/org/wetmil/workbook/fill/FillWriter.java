@@ -182,7 +182,14 @@ public final class FillWriter {
   /** The cells that an earlier fill wrote. */
   private SheetEdit.CellTest earlier(String sheet) {
     List<CellRange> ranges = read.ourCells().getOrDefault(sheet, List.of());
-    return (row, column) -> ranges.stream().anyMatch(range -> range.contains(row, column));
+    return (row, column) -> {
+      for (CellRange range : ranges) {
+        if (range.contains(row, column)) {
+          return true;
+        }
+      }
+      return false;
+    };
   }
 
   private List<Finding> worst(SheetPlan plan) {

@@ -1,5 +1,6 @@
 package org.wetmil.workbook.look;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -21,6 +22,7 @@ public final class Styles {
   private final XSSFWorkbook workbook;
   private final StylesOnce once;
   private final Map<String, XSSFCellStyle> made = new HashMap<>();
+  private final Map<FontKey, XSSFFont> fonts = new HashMap<>();
 
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
@@ -47,6 +49,14 @@ public final class Styles {
   }
 
   XSSFFont font(boolean bold, int larger, byte[] colour, byte underline) {
+    return fonts.computeIfAbsent(
+        new FontKey(bold, larger, colour == null ? "" : Arrays.toString(colour), underline),
+        key -> newFont(bold, larger, colour, underline));
+  }
+
+  private record FontKey(boolean bold, int larger, String colour, byte underline) {}
+
+  private XSSFFont newFont(boolean bold, int larger, byte[] colour, byte underline) {
     XSSFFont own = workbook.getFontAt(0);
     XSSFFont font = new XSSFFont();
     font.setFontName(own.getFontName());

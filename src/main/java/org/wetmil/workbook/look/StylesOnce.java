@@ -1,6 +1,10 @@
 package org.wetmil.workbook.look;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
+import java.util.regex.Pattern;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
@@ -14,7 +18,13 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTXf;
  * styles away, so that a workbook filled again and again would grow by all of ours each time.
  */
 public final class StylesOnce {
+  private static final Pattern NAMESPACE = Pattern.compile("\\sxmlns(:\\w+)?=\"[^\"]*\"");
+  private static final Pattern PREFIX = Pattern.compile("(</?)[\\w-]+:");
+
   private final StylesTable styles;
+  private final Index cells = new Index();
+  private final Index fonts = new Index();
+  private final Index conditionals = new Index();
 
   public StylesOnce(XSSFWorkbook workbook) {
     this.styles = workbook.getStylesSource();
@@ -35,22 +45,20 @@ public final class StylesOnce {
   /** The workbook's style like a draft. */
   XSSFCellStyle style(XSSFCellStyle draft) {
     String wanted = text(draft.getCoreXf());
-    for (int i = 0; i < styles.getNumCellStyles(); i++) {
-      if (text(styles.getCellXfAt(i)).equals(wanted)) {
-        return styles.getStyleAt(i);
-      }
+    int known = cells.indexOf(wanted, styles.getNumCellStyles(), i -> text(styles.getCellXfAt(i)));
+    if (known < 0) {
+      known = styles.putCellXf((CTXf) draft.getCoreXf().copy()) - 1;
     }
-    return styles.getStyleAt(styles.putCellXf((CTXf) draft.getCoreXf().copy()) - 1);
+    return styles.getStyleAt(known);
   }
 
   /** The workbook's font like one that is not in it yet. */
   XSSFFont font(XSSFFont draft) {
+    List<XSSFFont> all = styles.getFonts();
     String wanted = text(draft.getCTFont());
-    List<XSSFFont> fonts = styles.getFonts();
-    for (XSSFFont font : fonts) {
-      if (text(font.getCTFont()).equals(wanted)) {
-        return font;
-      }
+    int known = fonts.indexOf(wanted, all.size(), i -> text(all.get(i).getCTFont()));
+    if (known >= 0) {
+      return all.get(known);
     }
     draft.registerTo(styles);
     return draft;
@@ -58,20 +66,27 @@ public final class StylesOnce {
 
   /** The number of the workbook's conditional look like this one. */
   public long conditional(CTDxf look) {
-    String wanted = text(look);
-    for (int i = 0; i < styles._getDXfsSize(); i++) {
-      if (text(styles.getDxfAt(i)).equals(wanted)) {
-        return i;
-      }
-    }
-    return styles.putDxf(look) - 1L;
+    int known =
+        conditionals.indexOf(text(look), styles._getDXfsSize(), i -> text(styles.getDxfAt(i)));
+    return known < 0 ? styles.putDxf(look) - 1L : known;
   }
 
   /** The XML without prefixes, which differ between what was read and what was made. */
   private static String text(XmlObject object) {
-    return object
-        .xmlText()
-        .replaceAll("\\sxmlns(:\\w+)?=\"[^\"]*\"", "")
-        .replaceAll("(</?)[\\w-]+:", "$1");
+    String xml = NAMESPACE.matcher(object.xmlText()).replaceAll("");
+    return PREFIX.matcher(xml).replaceAll("$1");
+  }
+
+  /** Where each text comes first in a list that grows at its end alone. */
+  private static final class Index {
+    private final Map<String, Integer> first = new HashMap<>();
+    private int read;
+
+    int indexOf(String wanted, int size, IntFunction<String> text) {
+      for (; read < size; read++) {
+        first.putIfAbsent(text.apply(read), read);
+      }
+      return first.getOrDefault(wanted, -1);
+    }
   }
 }

@@ -32,9 +32,10 @@ public final class CellCursor {
       }
       return column;
     }
-    CellAddress address =
-        CellAddress.find(reference)
-            .orElseThrow(() -> new XMLStreamException("cell \"" + reference + "\" is no address"));
+    CellAddress address = CellAddress.find(reference).orElse(null);
+    if (address == null) {
+      throw new XMLStreamException("cell \"" + reference + "\" is no address");
+    }
     if (address.row() != row) {
       throw new XMLStreamException("cell " + reference + " stands in row " + (row + 1));
     }
