@@ -2,6 +2,7 @@ package org.wetmil.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.MeasuredBy;
 import org.wetmil.catalogue.Narrowest;
@@ -92,12 +93,11 @@ public record Area(
       off.add(terms.input(InputColumn.OPENINGS));
     }
     UnitSystem system = terms.system();
-    double taken = listed.stream().mapToDouble(each -> each.deducted(system)).sum();
+    double taken = sum(listed, each -> each.deducted(system));
     if (taken > 0) {
       off.add(shaped.sheet(Expr.told(Given.OPENINGS, taken), stated));
     }
-    Expr added =
-        Expr.told(Given.REVEALS, listed.stream().mapToDouble(each -> each.added(system)).sum());
+    Expr added = Expr.told(Given.REVEALS, sum(listed, each -> each.added(system)));
     Expr net = gross;
     for (Expr each : off) {
       net = net.minus(each);
@@ -115,6 +115,11 @@ public record Area(
         lumped && rule.goesBySize(),
         shaped.shape(),
         running(work, terms, catalogue, rule));
+  }
+
+  /** Most lines have no opening, and a stream is made for none. */
+  private static double sum(List<Openings.Placed> listed, ToDoubleFunction<Openings.Placed> area) {
+    return listed.isEmpty() ? 0 : listed.stream().mapToDouble(area).sum();
   }
 
   public boolean isKnown() {

@@ -101,9 +101,10 @@ final class Hours {
     if (condition == null) {
       return Expr.num(0);
     }
-    List<Expr> all =
-        new ArrayList<>(
-            condition.preparation().stream().map(task -> netArea.over(terms.rate(task))).toList());
+    List<Expr> all = new ArrayList<>();
+    for (Task task : condition.preparation()) {
+      all.add(netArea.over(terms.rate(task)));
+    }
     boolean caulked =
         condition.state() == Condition.State.BARE || condition.state() == Condition.State.PEELING;
     if (work.surface().trim() && caulked && work.line().has(InputColumn.LENGTH)) {

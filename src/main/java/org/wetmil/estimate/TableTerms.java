@@ -17,7 +17,8 @@ import org.wetmil.quantity.UnitSystem;
 
 /**
  * Figures of the tables as leaves of formulas, in the units of one family of sheets. Most stand in
- * every line, so each leaf is made once.
+ * every line, so each leaf is made once; looked up without a function for what is missing, which
+ * would be an object for each of a hundred leaves a line.
  */
 final class TableTerms {
   private final Catalogue catalogue;
@@ -43,9 +44,13 @@ final class TableTerms {
   }
 
   Expr entry(Row row, String heading) {
-    return entries
-        .computeIfAbsent(row, key -> new HashMap<>())
-        .computeIfAbsent(heading, key -> made(row, key));
+    Map<String, Expr> ofRow = entries.computeIfAbsent(row, key -> new HashMap<>());
+    Expr known = ofRow.get(heading);
+    if (known == null) {
+      known = made(row, heading);
+      ofRow.put(heading, known);
+    }
+    return known;
   }
 
   private Expr made(Row row, String heading) {
@@ -57,11 +62,21 @@ final class TableTerms {
   }
 
   Expr setting(Setting setting) {
-    return settings.computeIfAbsent(setting, key -> entry(catalogue.row(key), "Value"));
+    Expr known = settings.get(setting);
+    if (known == null) {
+      known = entry(catalogue.row(setting), "Value");
+      settings.put(setting, known);
+    }
+    return known;
   }
 
   Expr rate(Task task) {
-    return rates.computeIfAbsent(task, key -> entry(catalogue.row(key), "Rate"));
+    Expr known = rates.get(task);
+    if (known == null) {
+      known = entry(catalogue.row(task), "Rate");
+      rates.put(task, known);
+    }
+    return known;
   }
 
   /** What a coating is bought in. */

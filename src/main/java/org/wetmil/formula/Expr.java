@@ -219,9 +219,14 @@ public sealed interface Expr {
   /** Counted first, since formulas of every line are built so: one array, copied once. */
   private static List<Expr> opened(Expr[] parts, Function<Expr, List<Expr>> inside) {
     int count = 0;
+    boolean flat = true;
     for (Expr part : parts) {
       List<Expr> within = inside.apply(part);
       count += within == null ? 1 : within.size();
+      flat &= within == null;
+    }
+    if (flat) {
+      return List.of(parts);
     }
     Expr[] opened = new Expr[count];
     int at = 0;
