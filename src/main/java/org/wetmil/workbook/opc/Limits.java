@@ -22,13 +22,18 @@ public final class Limits {
    */
   public static final int MAX_INFLATE_RATIO = 400;
 
-  /** The ratio of parts up to this size says nothing, and they can do no harm. */
+  /** So much more any part may be: it can do no harm, however well it was packed. */
   public static final long RATIO_FREE_BYTES = 16L << 20;
 
   /** Elements of XML within one another. Charts and drawings reach 40. */
   public static final int MAX_XML_DEPTH = 1_000;
 
   private Limits() {}
+
+  /** What a part may be when inflated. */
+  static long mostInflated(long packedBytes) {
+    return RATIO_FREE_BYTES + MAX_INFLATE_RATIO * Math.max(0, packedBytes);
+  }
 
   /**
    * Refuses a part that would fill the memory.

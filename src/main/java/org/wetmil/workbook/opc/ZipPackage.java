@@ -96,8 +96,7 @@ public final class ZipPackage implements Closeable {
         throw new WorkbookException.TooLarge(
             file, "it inflates to more than " + Limits.MAX_INFLATED_BYTES / (1 << 20) + " MB");
       }
-      if (entry.getSize() > Limits.RATIO_FREE_BYTES
-          && entry.getSize() / Math.max(1, entry.getCompressedSize()) > Limits.MAX_INFLATE_RATIO) {
+      if (entry.getSize() > Limits.mostInflated(entry.getCompressedSize())) {
         throw new WorkbookException.TooLarge(
             file, name + " inflates more than " + Limits.MAX_INFLATE_RATIO + " times");
       }
