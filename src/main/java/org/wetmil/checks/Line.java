@@ -110,9 +110,12 @@ record Line(Catalogue catalogue, FilledLine filled) {
 
   /** The tips that may go to the wall: the planned one, then the recommended one. */
   List<Setup> setups() {
-    return Stream.concat(Stream.ofNullable(filled.planned()), recommended().stream())
-        .distinct()
-        .toList();
+    Setup planned = filled.planned();
+    Setup recommended = recommended().orElse(null);
+    if (planned == null || planned.equals(recommended)) {
+      return recommended == null ? List.of() : List.of(recommended);
+    }
+    return recommended == null ? List.of(planned) : List.of(planned, recommended);
   }
 
   /** The least orifice usually taken for the coating on the surface, in thou. */

@@ -99,7 +99,7 @@ final class OnHandChecks {
   }
 
   private static Optional<Fault> worn(Line line) {
-    return line.isSetUp()
+    return line.isSetUp() && !line.catalogue().tipsOnHand().isEmpty()
         ? line.setups().stream().flatMap(setup -> worn(line, setup.tip()).stream()).findFirst()
         : Optional.empty();
   }

@@ -56,6 +56,9 @@ final class RefillChecks {
 
   private static Stream<Fault> overridden(Line line) {
     EarlierCells earlier = line.filled().line().earlier();
+    if (earlier.isEmpty()) {
+      return Stream.empty();
+    }
     return Stream.of(FilledColumn.values())
         .filter(EarlierCells::isFormula)
         .flatMap(column -> overridden(line, earlier, column).stream());
@@ -116,6 +119,9 @@ final class RefillChecks {
 
   private static Optional<Fault> replaced(Line line) {
     EarlierCells earlier = line.filled().line().earlier();
+    if (earlier.isEmpty()) {
+      return Optional.empty();
+    }
     List<String> before = new ArrayList<>();
     List<String> now = new ArrayList<>();
     Set<FilledColumn> held = EnumSet.copyOf(EarlierCells.CHOICES);

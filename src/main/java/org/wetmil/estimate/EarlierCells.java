@@ -48,6 +48,11 @@ public record EarlierCells(
     return formulas;
   }
 
+  /** Whether the line was never filled before. */
+  public boolean isEmpty() {
+    return numbers.isEmpty() && words.isEmpty() && written.isEmpty();
+  }
+
   /** Whether a number in a column was typed over a formula of ours. */
   public static boolean isFormula(FilledColumn column) {
     return FORMULAS.contains(column);
