@@ -62,6 +62,36 @@ class InterruptedRunTest {
     }
   }
 
+  /** Sheets of these commands are made from nothing and saved by the library. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "compare clinic-refit.xlsx clinic-refit-second.xlsx",
+        "audit past-bids --actuals past-bids-actuals.csv",
+        "reconcile clinic-refit-filled.xlsx --purchases spring-month-purchases.csv"
+      })
+  void aFullDiskIsSaidByTheOtherCommandsToo(String command)
+      throws IOException, InterruptedException {
+    Path small = Files.createDirectory(folder.resolve("small"));
+    Machine.needsDisk(small, "size=4k");
+    try {
+      List<Object> words = new ArrayList<>();
+      for (String word : command.split(" ", -1)) {
+        Path sample = Path.of("sample-workbooks", word);
+        words.add(Files.exists(sample) ? sample : word);
+      }
+      words.addAll(List.of("--out", small.resolve("out.xlsx")));
+
+      Ran ran = Ran.of(words.toArray());
+
+      assertThat(ran.err()).singleElement().asString().contains("out.xlsx", "is the disk full?");
+      assertThat(ran.code()).isEqualTo(3);
+      assertThat(small).isEmptyDirectory();
+    } finally {
+      Machine.takeDiskAway(small);
+    }
+  }
+
   @Test
   void aFolderThatRefusesFilesIsSaidThoughRootMayWriteAnywhere()
       throws IOException, InterruptedException {

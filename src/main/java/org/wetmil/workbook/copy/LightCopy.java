@@ -186,13 +186,10 @@ public final class LightCopy {
 
   private void save(XSSFWorkbook workbook, Scratch shaped) {
     try (OutputStream out = shaped.write()) {
-      workbook.write(out);
+      LibrarySave.write(workbook, out);
+    } catch (WorkbookException e) {
+      throw e;
     } catch (IOException | RuntimeException | StackOverflowError e) {
-      for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-        if (cause instanceof WorkbookException spoken) {
-          throw spoken;
-        }
-      }
       throw damaged(e);
     }
   }

@@ -38,7 +38,7 @@ public final class NewWorkbook {
     try (OutputFile files = OutputFile.claim(inputs, output, overwrite)) {
       Path asMade = files.temporary();
       try (OutputStream out = files.open(asMade)) {
-        workbook.write(out);
+        LibrarySave.write(workbook, out);
       } catch (IOException e) {
         throw new IllegalStateException(e);
       }
