@@ -19,7 +19,7 @@ import java.util.zip.ZipOutputStream;
  * strings, an address on every cell, no results to compute. Four lines a room, forty rooms a floor;
  * one line in twenty plans a tip that is too coarse, which is a finding.
  */
-final class BigBid {
+public final class BigBid {
   private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
   private static final String RELATIONS =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -53,7 +53,7 @@ final class BigBid {
   }
 
   /** Writes a bid; the same number of lines gives the same file. */
-  static Path write(Path file, int lines) {
+  public static Path write(Path file, int lines) {
     try (ZipOutputStream zip =
         new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(file), 1 << 16))) {
       new BigBid(lines).parts(zip);
