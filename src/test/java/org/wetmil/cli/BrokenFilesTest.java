@@ -35,6 +35,14 @@ class BrokenFilesTest {
   }
 
   @Test
+  void aDefinedNameWithoutAName() throws IOException {
+    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
+    Parts.Part part = parts.ending("xl/workbook.xml");
+    String nameless = "</sheets><definedNames><definedName>1</definedName></definedNames>";
+    refused(parts.replace(part, part.text().replace("</sheets>", nameless)), "has no name");
+  }
+
+  @Test
   void aNoteOnAPartThatIsNoText() throws IOException {
     Path bid = SmallBid.write(folder.resolve("job.xlsx"));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();

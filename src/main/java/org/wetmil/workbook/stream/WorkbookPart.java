@@ -81,11 +81,13 @@ record WorkbookPart(boolean strict, boolean date1904, List<Entry> sheets, List<D
 
   private static UnplacedName name(XMLStreamReader at) throws XMLStreamException {
     String name = XmlIn.attribute(at, "name");
+    if (name == null) {
+      throw new XMLStreamException("what should name cells has no name");
+    }
     boolean hidden = XmlIn.flag(at, "hidden");
     int sheet = XmlIn.whole(at, "localSheetId", -1);
     String refersTo = StoredText.of(at);
-    return new UnplacedName(
-        new DefinedName(name == null ? "" : name, null, refersTo, hidden), sheet);
+    return new UnplacedName(new DefinedName(name, null, refersTo, hidden), sheet);
   }
 
   private static DefinedName placed(UnplacedName unplaced, List<Entry> sheets) {
