@@ -43,6 +43,20 @@ class BrokenFilesTest {
   }
 
   @Test
+  void aCellWithoutAValueWhereAFilledOneGoes() throws IOException {
+    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
+    Parts.Part part = parts.ending("sheet1.xml");
+    String empty = "<c r=\"Z2\"><v></v></c><c r=\"AA2\" t=\"inlineStr\"><is><t/></is></c></row>";
+    int row = part.text().indexOf("<row r=\"2\"");
+    int end = part.text().indexOf("</row>", row);
+    String text = part.text();
+    String filled = text.substring(0, end) + empty + text.substring(end + "</row>".length());
+    Path bid = Files.write(file(), parts.replace(part, filled).zip());
+
+    assertThat(Ran.fill(bid, "--quiet").code()).isZero();
+  }
+
+  @Test
   void aNoteOnAPartThatIsNoText() throws IOException {
     Path bid = SmallBid.write(folder.resolve("job.xlsx"));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();

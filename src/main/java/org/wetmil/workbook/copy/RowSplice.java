@@ -157,14 +157,22 @@ final class RowSplice {
     out.content(at);
   }
 
-  /** Ours may take the place of a cell that has nothing but a format. */
+  /** Ours may take the place of a cell that has nothing but a format and an empty value. */
   private void requireBlank(XMLStreamReader at) throws XMLStreamException {
     while (XmlIn.nextChild(at)) {
-      if (!at.getLocalName().equals("extLst")) {
+      boolean blank =
+          switch (at.getLocalName()) {
+            case "v", "is" -> XmlIn.isWithoutText(at);
+            case "extLst" -> {
+              XmlIn.skip(at);
+              yield true;
+            }
+            default -> false;
+          };
+      if (!blank) {
         throw new IllegalStateException(
             "a cell of the original would be lost: " + edit.sheet() + "!" + cursor.address());
       }
-      XmlIn.skip(at);
     }
   }
 }

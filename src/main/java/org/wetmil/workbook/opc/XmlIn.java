@@ -81,6 +81,22 @@ public final class XmlIn {
     }
   }
 
+  /** Goes to the end of an element; whether no character stands in it. */
+  public static boolean isWithoutText(XMLStreamReader at) throws XMLStreamException {
+    boolean without = true;
+    for (int depth = 1; depth > 0; ) {
+      at.next();
+      if (at.isStartElement()) {
+        depth++;
+      } else if (at.isEndElement()) {
+        depth--;
+      } else {
+        without &= !at.isCharacters();
+      }
+    }
+    return without;
+  }
+
   /** Goes to the end of the document; gives how many elements it saw. */
   public static long end(XMLStreamReader at) throws XMLStreamException {
     long elements = 0;
