@@ -12,16 +12,16 @@ import java.util.concurrent.TimeUnit;
 /** LibreOffice, an independent program that computes formulas, where the machine has it. */
 final class Office {
   private static final String REQUIRED = "WETMIL_REQUIRE_LIBREOFFICE";
+  private static final boolean PRESENT = isPresent();
 
   private Office() {}
 
   /** Skips the test by name where there is none; fails it where one is required. */
   static void assumePresent() {
-    boolean present = isPresent();
-    if (!present && "1".equals(System.getenv(REQUIRED))) {
+    if (!PRESENT && "1".equals(System.getenv(REQUIRED))) {
       fail("LibreOffice is required here (" + REQUIRED + "=1) and soffice was not found");
     }
-    assumeTrue(present, "LibreOffice (soffice) is not on this machine");
+    assumeTrue(PRESENT, "LibreOffice (soffice) is not on this machine");
   }
 
   private static boolean isPresent() {
@@ -38,14 +38,22 @@ final class Office {
     }
   }
 
+  /**
+   * A profile that the tests of this process share, since the program takes long to make one; those
+   * of another process, who may run at the same time, have their own.
+   */
+  static Path profile() throws IOException {
+    Path profiles = Files.createDirectories(Path.of("target", "office").toAbsolutePath());
+    return profiles.resolve(String.valueOf(ProcessHandle.current().pid()));
+  }
+
   /** Opens a workbook and saves it anew, which computes every formula without a stored value. */
   static Path resaved(Path workbook, Path folder) throws IOException, InterruptedException {
-    Path profile = Files.createTempDirectory(folder, "profile");
     Path out = Files.createDirectories(folder.resolve("resaved"));
     List<String> command =
         List.of(
             "soffice",
-            "-env:UserInstallation=" + profile.toUri(),
+            "-env:UserInstallation=" + profile().toUri(),
             "--headless",
             "--convert-to",
             "xlsx:Calc MS Excel 2007 XML",
