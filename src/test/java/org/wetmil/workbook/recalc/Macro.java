@@ -68,7 +68,8 @@ final class Macro {
     Path profile = Office.profile();
     Path log = folder.resolve("soffice.log");
     if (Files.notExists(profile)) {
-      // The program makes its profile at the first start, and would put aside what is there already.
+      // The program makes its profile at the first start, and would put aside what is there
+      // already.
       start(profile, log, "--terminate_after_init");
     }
     Path library = Files.createDirectories(profile.resolve("user/basic/Standard"));
