@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.wetmil.audit.model.AdditiveModel;
 import org.wetmil.audit.model.Effect;
 import org.wetmil.audit.model.JudgedEffect;
 import org.wetmil.audit.model.LeaveOneOut;
@@ -107,9 +108,8 @@ class CoverageTest {
               Simulation.Known.BY_COATING);
       Observations past = Observations.of(Measure.PAINT, simulation.bids(24, 3, 5_000 + seed));
       Ratios ratios = Ratios.of(past);
-      LeaveOneOut fits = LeaveOneOut.of(past);
       double middle = truth.values().stream().mapToDouble(Double::doubleValue).average().orElse(0);
-      for (Effect effect : fits.whole().effects()) {
+      for (Effect effect : AdditiveModel.fit(past.merged()).effects()) {
         if (effect.by() == GroupedBy.COATING) {
           double truly = truth.get(effect.group()) - middle;
           double plain = group(ratios, effect.group()).ratio() / ratios.all().ratio();

@@ -20,7 +20,7 @@ class FillProcessTest {
   @TempDir Path logs;
 
   @ParameterizedTest
-  @CsvSource({"ar, EG, Asia/Tokyo", "tr, TR, Europe/Istanbul", "de, DE, America/New_York"})
+  @CsvSource({"ar, EG, Asia/Tokyo", "tr, TR, America/New_York"})
   void theMachineDoesNotShowInTheResult(String language, String country, String zone)
       throws IOException, InterruptedException {
     Path bid = SmallBid.write(folder.resolve("job.xlsx"));
@@ -65,16 +65,19 @@ class FillProcessTest {
   }
 
   @Test
-  void inASessionOfPlainAsciiOtherNamesAreExplainedAndTheRestIsDone()
+  void inASessionOfPlainAsciiOtherNamesAreExplainedAndTheRestIsDone(@TempDir Path other)
       throws IOException, InterruptedException {
     SmallBid.write(folder.resolve("a b.xlsx"));
     SmallBid.write(Machine.named(folder, "größe 😀.xlsx"));
+    Path named = SmallBid.write(Machine.named(other, "o'clock #1 & \"2\" 100 %.xlsx"));
 
-    Program.Ended run = Program.start(logs, List.of(), "C", "fill", folder).end();
+    Program.Ended run = Program.start(logs, List.of(), "C", "fill", folder, named).end();
 
     assertThat(run.code()).isEqualTo(3);
     assertThat(run.err()).singleElement().asString().contains("LC_ALL=C.UTF-8");
     assertThat(folder.resolve("a b-filled.xlsx")).isRegularFile();
+    Path filled = other.resolve("o'clock #1 & \"2\" 100 %-filled.xlsx");
+    assertThat(BidReader.read(filled).filledBefore()).isTrue();
     assertThat(run.out()).isNotEmpty().noneMatch(line -> line.contains("\uFFFD"));
   }
 
@@ -91,7 +94,7 @@ class FillProcessTest {
 
   @Test
   void twoRunsOnOneFolderLeaveWholeResults() throws IOException, InterruptedException {
-    for (int i = 0; i < 6; i++) {
+    for (int i = 0; i < 4; i++) {
       SmallBid.write(folder.resolve("job" + i + ".xlsx"));
     }
     Object[] command = {"fill", "--quiet", "--force", "--date", "2026-01-05", folder};
@@ -101,7 +104,7 @@ class FillProcessTest {
     assertThat(first.end().code()).isZero();
     assertThat(second.end().code()).isZero();
     try (Stream<Path> files = Files.list(folder)) {
-      assertThat(files).hasSize(12).allMatch(file -> file.toString().endsWith(".xlsx"));
+      assertThat(files).hasSize(8).allMatch(file -> file.toString().endsWith(".xlsx"));
     }
     Path out = folder.resolve("alone.xlsx");
     Ran.fill(folder.resolve("job3.xlsx"), "--out", out);

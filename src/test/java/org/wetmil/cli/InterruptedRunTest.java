@@ -12,7 +12,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wetmil.SmallBid;
-import org.wetmil.workbook.read.BidReader;
 
 /** What gets in the way of a result: another run, a full disk, a locked folder, odd names. */
 class InterruptedRunTest {
@@ -128,16 +127,5 @@ class InterruptedRunTest {
     assertThat(ran.code()).isEqualTo(3);
     assertThat(ran.err()).singleElement().asString().contains("262 bytes", "--out");
     assertThat(Machine.names(folder)).containsExactly(name);
-  }
-
-  @Test
-  void inASessionOfPlainAsciiNamesInItAreFilled() throws IOException, InterruptedException {
-    Path bid = SmallBid.write(folder.resolve("o'clock #1 & \"2\" 100 %.xlsx"));
-
-    Program.Ended run = Program.start(logs, List.of(), "C", "fill", "--quiet", bid).end();
-
-    assertThat(run.code()).isZero();
-    Path filled = folder.resolve("o'clock #1 & \"2\" 100 %-filled.xlsx");
-    assertThat(BidReader.read(filled).filledBefore()).isTrue();
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -16,8 +15,8 @@ import org.wetmil.hostile.Sources;
 
 /**
  * Files broken in every way: each ends in a filled workbook or in a sentence and code 3, and leaves
- * nothing behind. With every build 500 are made from small bids. {@code -Dmutations} makes so many
- * from all samples too, from the seed {@code -Dmutations.from}, in a process of the memory stated,
+ * nothing behind, in a process of the memory stated. With every build 500 are made from small bids.
+ * {@code -Dmutations} makes so many from all samples too, from the seed {@code -Dmutations.from},
  * and takes the corpus as well. What was found is tried by name in {@link BrokenFilesTest}.
  */
 class MutationsTest {
@@ -35,14 +34,10 @@ class MutationsTest {
 
   @Test
   void everyBrokenFileIsFilledOrRefusedInASentence(TestReporter reporter) throws Exception {
-    if (MUTATIONS > 0) {
-      keptPromises(reporter, apart(String.valueOf(FROM), String.valueOf(MUTATIONS)));
-      return;
-    }
-    // in the process of the tests, whose code is warm
-    List<String> said = new ArrayList<>();
-    BrokenRun.seeds(folder, Sources.SMALL, FROM, OF_A_BUILD, said::add);
-    keptPromises(reporter, said);
+    boolean ofABuild = MUTATIONS == 0;
+    Sources sources = ofABuild ? Sources.SMALL : Sources.ALL;
+    int count = ofABuild ? OF_A_BUILD : MUTATIONS;
+    keptPromises(reporter, apart(sources.name(), String.valueOf(FROM), String.valueOf(count)));
   }
 
   @Test
@@ -56,7 +51,7 @@ class MutationsTest {
 
   private List<String> apart(String... args) throws IOException, InterruptedException {
     Program.Ended run =
-        Program.main("org.wetmil.hostile.BrokenRun", logs, List.of(MEMORY), folder, args)
+        Program.main(BrokenRun.class.getName(), logs, List.of(MEMORY), folder, args)
             .end(PATIENCE_S);
     assertThat(run.code()).as(() -> String.join("\n", run.err())).isZero();
     return run.out();

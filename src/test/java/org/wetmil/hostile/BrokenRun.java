@@ -2,6 +2,8 @@ package org.wetmil.hostile;
 
 import com.sun.management.OperatingSystemMXBean;
 import java.io.ByteArrayOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
@@ -23,9 +25,9 @@ import java.util.stream.Stream;
 import org.wetmil.cli.WetmilCommand;
 
 /**
- * Runs commands on broken files one after another and holds each to what was promised; in a process
- * of its own, where memory is to be bounded. What is not kept is a line that begins with {@code
- * PROBLEM}; counts of outcomes follow.
+ * Runs commands on broken files one after another and holds each to what was promised, in a process
+ * of its own, whose memory is bounded. What is not kept is a line that begins with {@code PROBLEM};
+ * counts of outcomes follow.
  */
 public final class BrokenRun {
   /** Seconds of processor that a file may take, and again for each megabyte. */
@@ -60,17 +62,21 @@ public final class BrokenRun {
   /**
    * Runs it.
    *
-   * @param args an empty folder; the first seed and how many, or the folder of a corpus
+   * @param args an empty folder; sources, the first seed and how many, or the folder of a corpus
    */
   public static void main(String[] args) throws Exception {
     Path folder = Path.of(args[0]);
-    Consumer<String> report = System.out::println;
+    // in one encoding, whatever the session's
+    PrintStream out =
+        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    Consumer<String> report = out::println;
     if (args.length == 2) {
       BrokenRun run = new BrokenRun(folder, report);
       run.corpus(Path.of(args[1]));
       run.count();
     } else {
-      seeds(folder, Sources.ALL, Long.parseLong(args[1]), Integer.parseInt(args[2]), report);
+      Sources sources = Sources.valueOf(args[1]);
+      seeds(folder, sources, Long.parseLong(args[2]), Integer.parseInt(args[3]), report);
     }
   }
 
@@ -80,7 +86,7 @@ public final class BrokenRun {
    * @param folder an empty one
    * @param first the first seed
    */
-  public static void seeds(
+  private static void seeds(
       Path folder, Sources sources, long first, int count, Consumer<String> report)
       throws Exception {
     BrokenRun run = new BrokenRun(folder, report);

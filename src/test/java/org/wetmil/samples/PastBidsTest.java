@@ -7,19 +7,19 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.jobs.FillJob;
 
 /** The audited sample: as frozen, and naming the two causes that were hidden in it. */
 class PastBidsTest {
-  @TempDir Path folder;
+  @TempDir static Path folder;
 
-  private Path audited;
+  private static Path audited;
 
-  @BeforeEach
-  void audit() {
+  @BeforeAll
+  static void audit() {
     audited = folder.resolve("audited.xlsx");
     PastBids.audit(audited);
   }

@@ -15,12 +15,19 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** Protects workbooks with a password, and takes the protection off, by the library alone. */
 public final class Locked {
+  /** Spreadsheet programs take a hundred thousand, so that guessing takes long; so would tests. */
+  private static final int FEW_HASHES = 1_000;
+
   private Locked() {}
 
-  /** Protects a workbook in its place, in the way given. */
+  /** Protects a workbook in its place, in the way given and as slow to open as programs make it. */
   public static Path with(String password, EncryptionMode mode, Path file) {
+    return with(password, new EncryptionInfo(mode), file);
+  }
+
+  private static Path with(String password, EncryptionInfo info, Path file) {
     try (POIFSFileSystem container = new POIFSFileSystem()) {
-      Encryptor encryptor = new EncryptionInfo(mode).getEncryptor();
+      Encryptor encryptor = info.getEncryptor();
       encryptor.confirmPassword(password);
       try (OutputStream inside = encryptor.getDataStream(container)) {
         inside.write(Files.readAllBytes(file));
@@ -36,9 +43,13 @@ public final class Locked {
     }
   }
 
-  /** Protects a workbook as spreadsheet programs do now. */
+  /**
+   * Protects a workbook as spreadsheet programs do now, but for how often the password is hashed.
+   */
   public static Path with(String password, Path file) {
-    return with(password, EncryptionMode.agile, file);
+    EncryptionInfo info = new EncryptionInfo(EncryptionMode.agile);
+    info.getVerifier().setSpinCount(FEW_HASHES);
+    return with(password, info, file);
   }
 
   /** Writes what is in a protected workbook to another file. */

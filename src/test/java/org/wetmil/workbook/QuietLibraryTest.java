@@ -32,6 +32,8 @@ class QuietLibraryTest {
         new ProcessBuilder(
                 List.of(
                     Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:+UseSerialGC",
                     "-cp",
                     System.getProperty("java.class.path"),
                     UseTheLibrary.class.getName()))

@@ -12,6 +12,7 @@ import com.networknt.schema.SpecVersion.VersionFlag;
 import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.estimate.FilledColumn;
@@ -35,6 +37,15 @@ import org.wetmil.workbook.WorkbookException;
 class JsonRunTest {
   private static final LocalDate DATE = LocalDate.of(2026, 1, 5);
   private static final Path SAMPLES = Path.of("sample-workbooks");
+  private static final JsonSchema SCHEMA =
+      JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(schemaText());
+
+  /** What a run on all samples, and on a file that is no workbook, reported. */
+  private static final Reports REPORTS = new Reports();
+
+  @TempDir static Path shared;
+  private static Inputs inputs;
+  private static Path document;
 
   @TempDir Path folder;
 
@@ -54,22 +65,24 @@ class JsonRunTest {
     public void fault(Path input, Throwable fault) {}
   }
 
+  @BeforeAll
+  static void runOnTheSamples() throws IOException {
+    Path broken = Files.writeString(shared.resolve("broken.xlsx"), "no workbook");
+    inputs = Inputs.of(List.of(SAMPLES, broken));
+    document = run("run.json", REPORTS);
+  }
+
   @Test
   void documentOfTheSamplesFollowsTheSchema() throws IOException {
-    Inputs inputs = Inputs.of(List.of(SAMPLES, broken()));
-
-    Path json = run(inputs, "run.json", new Reports());
-
-    JsonNode root = new ObjectMapper().readTree(json.toFile());
+    JsonNode root = new ObjectMapper().readTree(document.toFile());
     assertThat(root.get("workbooks").size()).isEqualTo(inputs.files().size());
     assertThat(root.get("passedOver").size()).isEqualTo(inputs.passedOver().size());
-    assertThat(against(json)).isEmpty();
+    assertThat(against(document)).isEmpty();
   }
 
   @Test
   void schemaRefusesWhatIsNotOfIt() throws IOException {
-    Path json = run(Inputs.of(List.of(SAMPLES)), "run.json", new Reports());
-    String text = Files.readString(json);
+    String text = Files.readString(document);
 
     assertThat(against(text.replace("\"netArea\"", "\"areaNet\""))).isNotEmpty();
     assertThat(against(text.replace("\"severity\" : \"warning\"", "\"severity\" : \"bad\"")))
@@ -92,11 +105,14 @@ class JsonRunTest {
 
   @Test
   void everyFigureAndFindingIsThereUnrounded() throws IOException {
-    Reports reports = new Reports();
-    Path json = run(Inputs.of(List.of(SAMPLES.resolve("clinic-refit.xlsx"))), "run.json", reports);
+    int clinic = inputs.files().indexOf(SAMPLES.resolve("clinic-refit.xlsx"));
+    JsonNode book = new ObjectMapper().readTree(document.toFile()).at("/workbooks/" + clinic);
+    FillReport report =
+        REPORTS.filled.stream()
+            .filter(each -> each.input().equals(inputs.files().get(clinic)))
+            .findFirst()
+            .orElseThrow();
 
-    FillReport report = reports.filled.get(0);
-    JsonNode book = new ObjectMapper().readTree(json.toFile()).at("/workbooks/0");
     assertThat(book.at("/totals/paint/value").doubleValue()).isEqualTo(report.paint());
     assertThat(book.get("findings")).hasSize(report.located().size());
     assertThat(book.get("lines")).hasSize(report.rows());
@@ -115,15 +131,12 @@ class JsonRunTest {
       }
     }
     assertThat(book.at("/lines/0/figures/tipCode/value").asText()).isEqualTo("517");
-    assertThat(Files.readString(json)).doesNotContain("NaN").doesNotContain("Infinity");
+    assertThat(Files.readString(document)).doesNotContain("NaN").doesNotContain("Infinity");
   }
 
   @Test
   void sameRunGivesTheSameDocument() throws IOException {
-    Inputs inputs = Inputs.of(List.of(SAMPLES));
-
-    assertThat(run(inputs, "one.json", new Reports()))
-        .hasSameBinaryContentAs(run(inputs, "two.json", new Reports()));
+    assertThat(run("again.json", new Reports())).hasSameBinaryContentAs(document);
   }
 
   @Test
@@ -151,20 +164,20 @@ class JsonRunTest {
   @Test
   void neverWritesOverAnOlderFileUnaskedNorOverAnInputEver() throws IOException {
     Path older = Files.writeString(folder.resolve("older.json"), "older");
-    Inputs inputs = Inputs.of(List.of(older));
+    Inputs itself = Inputs.of(List.of(older));
 
     assertThatThrownBy(() -> begin(older, Inputs.of(List.of(SAMPLES)), false))
         .isInstanceOf(WorkbookException.Unwritable.class)
         .hasMessageContaining("already");
-    assertThatThrownBy(() -> begin(older, inputs, true)).hasMessageContaining("the input itself");
-    assertThatThrownBy(() -> begin(folder.resolve("bid.xlsx"), inputs, true))
+    assertThatThrownBy(() -> begin(older, itself, true)).hasMessageContaining("the input itself");
+    assertThatThrownBy(() -> begin(folder.resolve("bid.xlsx"), itself, true))
         .hasMessageContaining("ends in .json");
     assertThat(older).hasContent("older");
   }
 
-  private Path run(Inputs inputs, String name, FillListener other) {
-    Path json = folder.resolve(name);
-    Outputs outputs = new Outputs(folder, inputs);
+  private static Path run(String name, FillListener other) {
+    Path json = shared.resolve(name);
+    Outputs outputs = new Outputs(shared, inputs);
     try (JsonRun run = begin(json, inputs, false)) {
       new FillRun(new FillJob(DATE, "test", true)::fill, List.of(other, run)).fill(inputs, outputs);
       run.finish();
@@ -176,25 +189,22 @@ class JsonRunTest {
     return JsonRun.begin(json, inputs, "test", DATE, overwrite);
   }
 
-  private Path broken() throws IOException {
-    return Files.writeString(folder.resolve("broken.xlsx"), "no workbook");
-  }
-
   private static Set<ValidationMessage> against(Path json) throws IOException {
     return against(Files.readString(json));
   }
 
-  private static Set<ValidationMessage> against(String json) throws IOException {
-    JsonSchema schema = JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(schemaText());
-    return schema.validate(
+  private static Set<ValidationMessage> against(String json) {
+    return SCHEMA.validate(
         json,
         InputFormat.JSON,
         context -> context.getExecutionConfig().setFormatAssertionsEnabled(true));
   }
 
-  private static String schemaText() throws IOException {
+  private static String schemaText() {
     try (InputStream in = JsonRun.class.getResourceAsStream("fill-run.schema.json")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 }

@@ -11,6 +11,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,12 +19,15 @@ import org.wetmil.workbook.read.Book;
 
 /** Values that somebody typed over ours on Basis before the next fill, and the list of fills. */
 class BasisTypedOverTest {
+  @TempDir static Path shared;
+  private static Refilled once;
+
   @TempDir Path folder;
 
   private Refilled filled;
 
-  @BeforeEach
-  void fillABid() {
+  @BeforeAll
+  static void fillABid() {
     Path bid =
         new Book()
             .sheet("Offer")
@@ -32,8 +36,13 @@ class BasisTypedOverTest {
             .sheet("Settings")
             .row("Setting", "Value")
             .row("Waste", 0.05)
-            .write(folder, "hall.xlsx");
-    filled = Refilled.first(folder, bid);
+            .write(shared, "hall.xlsx");
+    once = Refilled.first(shared, bid);
+  }
+
+  @BeforeEach
+  void takeTheFilledOne() {
+    filled = once.in(folder);
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,13 +23,21 @@ import org.wetmil.workbook.read.Book;
 
 /** Formulas that somebody put in the place of ours before the next fill. */
 class FormulaOfYoursTest {
+  @TempDir static Path shared;
+  private static Refilled once;
+
   @TempDir Path folder;
 
   private Refilled filled;
 
+  @BeforeAll
+  static void fillABid() {
+    once = Refilled.first(shared, book("latex").write(shared));
+  }
+
   @BeforeEach
-  void fillABid() {
-    filled = Refilled.first(folder, book("latex").write(folder));
+  void takeTheFilledOne() {
+    filled = once.in(folder);
   }
 
   private static Book book(String secondCoating) {

@@ -20,8 +20,8 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.jobs.FillJob;
@@ -34,13 +34,13 @@ class OwnSheetsTest {
   private static final Pattern BID_CELL =
       Pattern.compile("'Bid'!\\$[A-Z]+\\$(\\d+)|Bid!\\$[A-Z]+\\$(\\d+)");
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
 
-  private FillReport report;
-  private XSSFWorkbook workbook;
+  private static FillReport report;
+  private static XSSFWorkbook workbook;
 
-  @BeforeEach
-  void fill() throws IOException {
+  @BeforeAll
+  static void fill() throws IOException {
     Path filled = folder.resolve("filled.xlsx");
     report =
         new FillJob(LocalDate.of(2026, 1, 5), "test", false)
@@ -50,8 +50,8 @@ class OwnSheetsTest {
     }
   }
 
-  @AfterEach
-  void close() throws IOException {
+  @AfterAll
+  static void close() throws IOException {
     workbook.close();
   }
 

@@ -34,6 +34,14 @@ final class Refilled {
     return new Refilled(folder, bid).again(false);
   }
 
+  /** The same as it stands, to be worked on in another folder; this one is left as it is. */
+  Refilled in(Path other) {
+    Refilled copy = new Refilled(other, file);
+    copy.report = report;
+    copy.fills = fills;
+    return copy;
+  }
+
   /** Fills what the last fill gave, on the next day. */
   Refilled again(boolean refresh) {
     fills++;

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,20 +15,28 @@ import org.wetmil.workbook.read.Book;
 
 /** Figures that somebody typed over ours before the next fill. */
 class TypedOverTest {
+  @TempDir static Path shared;
+  private static Refilled once;
+
   @TempDir Path folder;
 
   private Refilled filled;
 
-  @BeforeEach
-  void fillABid() {
+  @BeforeAll
+  static void fillABid() {
     Path bid =
         new Book()
             .sheet("Offer")
             .row("Room", "Surface", "Length (ft)", "Width (ft)", "Height (ft)", "Coating", "Notes")
             .row("Hall", "walls", 20, 10, 9, "latex", null)
             .row("Hall", "ceiling", 20, 10, 9, "latex", null)
-            .write(folder);
-    filled = Refilled.first(folder, bid);
+            .write(shared);
+    once = Refilled.first(shared, bid);
+  }
+
+  @BeforeEach
+  void takeTheFilledOne() {
+    filled = once.in(folder);
   }
 
   @Test

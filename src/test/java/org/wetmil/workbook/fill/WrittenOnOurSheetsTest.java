@@ -8,6 +8,7 @@ import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,20 +16,28 @@ import org.wetmil.workbook.read.Book;
 
 /** What somebody wrote on a sheet that the next fill makes anew. */
 class WrittenOnOurSheetsTest {
+  @TempDir static Path shared;
+  private static Refilled once;
+
   @TempDir Path folder;
 
   private Refilled filled;
 
-  @BeforeEach
-  void fillABid() {
+  @BeforeAll
+  static void fillABid() {
     Path bid =
         new Book()
             .sheet("Offer")
             .row("Room", "Surface", "Length (ft)", "Width (ft)", "Height (ft)", "Coating")
             .row("Hall", "walls", 20, 10, 9, "latex")
             .row("Hall", "ceiling", 20, 10, null, "no such paint")
-            .write(folder);
-    filled = Refilled.first(folder, bid);
+            .write(shared);
+    once = Refilled.first(shared, bid);
+  }
+
+  @BeforeEach
+  void takeTheFilledOne() {
+    filled = once.in(folder);
   }
 
   @Test

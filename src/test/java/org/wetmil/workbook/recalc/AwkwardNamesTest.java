@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -108,10 +109,8 @@ class AwkwardNamesTest {
     Office.assumePresent();
     Path filled = fill(true);
     Map<String, Object> stored = Formulas.stored(filled);
-    Path stripped = folder.resolve("stripped.xlsx");
-    Formulas.strip(filled, stripped);
 
-    Path anew = Office.resaved(stripped, folder);
+    Path anew = Office.computed(List.of(filled), folder).get(0);
 
     assertThat(Formulas.differences(stored, Formulas.values(anew, stored.keySet()))).isEmpty();
   }

@@ -65,10 +65,13 @@ final class Macro {
    */
   static Path worked(Path workbook, String password, String basic, Path folder)
       throws IOException, InterruptedException {
-    Path profile = Files.createTempDirectory(folder, "profile");
+    Path profile = Office.profile();
     Path log = folder.resolve("soffice.log");
-    // The program makes its profile at the first start, and would put aside what is there already.
-    start(profile, log, "--terminate_after_init");
+    if (Files.notExists(profile)) {
+      // The program makes its profile at the first start, and would put aside what is there
+      // already.
+      start(profile, log, "--terminate_after_init");
+    }
     Path library = Files.createDirectories(profile.resolve("user/basic/Standard"));
     Files.writeString(library.resolve("script.xlb"), LIBRARY);
     Files.writeString(library.resolve("Hand.xba"), MODULE.formatted(escaped(basic)));

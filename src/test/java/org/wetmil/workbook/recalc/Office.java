@@ -6,22 +6,23 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** LibreOffice, an independent program that computes formulas, where the machine has it. */
 final class Office {
   private static final String REQUIRED = "WETMIL_REQUIRE_LIBREOFFICE";
+  private static final boolean PRESENT = isPresent();
 
   private Office() {}
 
   /** Skips the test by name where there is none; fails it where one is required. */
   static void assumePresent() {
-    boolean present = isPresent();
-    if (!present && "1".equals(System.getenv(REQUIRED))) {
+    if (!PRESENT && "1".equals(System.getenv(REQUIRED))) {
       fail("LibreOffice is required here (" + REQUIRED + "=1) and soffice was not found");
     }
-    assumeTrue(present, "LibreOffice (soffice) is not on this machine");
+    assumeTrue(PRESENT, "LibreOffice (soffice) is not on this machine");
   }
 
   private static boolean isPresent() {
@@ -38,29 +39,52 @@ final class Office {
     }
   }
 
-  /** Opens a workbook and saves it anew, which computes every formula without a stored value. */
-  static Path resaved(Path workbook, Path folder) throws IOException, InterruptedException {
-    Path profile = Files.createTempDirectory(folder, "profile");
-    Path out = Files.createDirectories(folder.resolve("resaved"));
+  /**
+   * A profile that the tests of this process share, since the program takes long to make one; those
+   * of another process, who may run at the same time, have their own.
+   */
+  static Path profile() throws IOException {
+    Path profiles = Files.createDirectories(Path.of("target", "office").toAbsolutePath());
+    return profiles.resolve(String.valueOf(ProcessHandle.current().pid()));
+  }
+
+  /**
+   * Takes the stored values off all formulas, opens the workbooks and saves them anew, which
+   * computes every formula; all at one start, which takes longer than the work.
+   *
+   * @param workbooks of different names
+   * @return the new ones, in the same order
+   */
+  static List<Path> computed(List<Path> workbooks, Path folder)
+      throws IOException, InterruptedException {
+    Path bare = Files.createDirectories(folder.resolve("bare"));
+    Path out = Files.createDirectories(folder.resolve("computed"));
     List<String> command =
-        List.of(
-            "soffice",
-            "-env:UserInstallation=" + profile.toUri(),
-            "--headless",
-            "--convert-to",
-            "xlsx:Calc MS Excel 2007 XML",
-            "--outdir",
-            out.toString(),
-            workbook.toString());
+        new ArrayList<>(
+            List.of(
+                "soffice",
+                "-env:UserInstallation=" + profile().toUri(),
+                "--headless",
+                "--convert-to",
+                "xlsx:Calc MS Excel 2007 XML",
+                "--outdir",
+                out.toString()));
+    List<Path> results = new ArrayList<>();
+    for (Path workbook : workbooks) {
+      Path stripped = bare.resolve(workbook.getFileName());
+      Formulas.strip(workbook, stripped);
+      command.add(stripped.toString());
+      results.add(out.resolve(workbook.getFileName()));
+    }
     Process process =
         new ProcessBuilder(command)
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("soffice.log").toFile())
             .start();
-    if (!process.waitFor(120, TimeUnit.SECONDS)) {
+    if (!process.waitFor(180, TimeUnit.SECONDS)) {
       process.destroyForcibly();
-      fail("LibreOffice did not end in two minutes");
+      fail("LibreOffice did not end in three minutes");
     }
-    return out.resolve(workbook.getFileName());
+    return results;
   }
 }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apache.poi.poifs.crypt.EncryptionMode;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
@@ -151,7 +152,7 @@ class WorkedOnTest {
     FillJob job = new FillJob(LocalDate.of(2026, 1, 5), "test", false);
     Path plain = folder.resolve("plain.xlsx");
     job.fill(bid, plain);
-    Locked.with("Rollo & Düse", bid);
+    Locked.with("Rollo & Düse", EncryptionMode.agile, bid);
     Path filled = folder.resolve("gym-filled.xlsx");
     job.with(new Passwords(List.of("Rollo & Düse"))).fill(bid, filled);
 
