@@ -145,6 +145,11 @@ final class AuditPage {
       rows.text(headings[i], look.band(i > 0));
     }
     book.audit().measures().forEach(this::figures);
+    sentence(
+        "Taken/bid is of all jobs added up, so that large ones weigh most. How much jobs ran over or"
+            + " under, below, is their mean, in which each weighs the same; the two differ where"
+            + " large jobs came out otherwise than small ones.",
+        look.text(true));
   }
 
   private void figures(MeasureAudit audit) {
