@@ -48,6 +48,11 @@ public final class CompareWords {
                     + " the settings and tables of B first, then the lines of B; another order"
                     + " would split the difference in another way."
                 : "Before is what the lines of A come to with the settings and tables of B.");
+    if (!compared.isSame()) {
+      notes.add(
+          "Each figure is rounded by itself where it is shown, so that shown parts can miss what"
+              + " they add up to by a hundredth or two.");
+    }
     return notes;
   }
 
