@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.EarlierCells;
 import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
@@ -64,7 +65,7 @@ final class RefillChecks {
   private static Optional<Fault> overridden(Line line, EarlierCells earlier, FilledColumn column) {
     Figure figure = line.filled().figures().getOrDefault(column, new Figure.Empty());
     if (earlier.words().containsKey(column)) {
-      String word = Say.quoted(earlier.words().get(column));
+      String word = Quoted.of(earlier.words().get(column));
       return line.found(
           null,
           word,
@@ -111,7 +112,7 @@ final class RefillChecks {
   }
 
   private static String formula(Written own) {
-    return Say.quoted("=" + own.text());
+    return Quoted.of("=" + own.text());
   }
 
   private static Optional<Fault> replaced(Line line) {
