@@ -19,19 +19,6 @@ public final class Spread {
   }
 
   /**
-   * Theoretical spread in metric units: 1000 VS / DFT (derived, exact).
-   *
-   * @param volumeSolids VS of the unthinned coating, share above 0 and at most 1
-   * @param dryMicron dry film in micrometres, above 0
-   * @return m² per litre without any loss
-   */
-  public static double theoreticalM2PerL(double volumeSolids, double dryMicron) {
-    Require.share("volumeSolids", volumeSolids);
-    Require.positive("dryMicron", dryMicron);
-    return 1000 * volumeSolids / dryMicron;
-  }
-
-  /**
    * Practical spread of one coat: theoretical x TE x (1 - waste) / roughness (derived).
    *
    * @param theoreticalFt2PerGal spread without loss in ft²/gal, above 0
