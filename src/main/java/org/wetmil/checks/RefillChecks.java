@@ -3,6 +3,7 @@ package org.wetmil.checks;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -136,7 +137,7 @@ final class RefillChecks {
                       .shown(earlier.numbers().getOrDefault(column, Double.NaN), line.system()),
                   figure.number());
       if (!was.isEmpty() && !same) {
-        before.add(column.heading().toLowerCase(java.util.Locale.ROOT) + " " + was);
+        before.add(column.heading().toLowerCase(Locale.ROOT) + " " + was);
         now.add(is.isEmpty() ? "none" : is);
       }
     }

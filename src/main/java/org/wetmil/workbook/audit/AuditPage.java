@@ -1,6 +1,7 @@
 package org.wetmil.workbook.audit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -133,7 +134,7 @@ final class AuditPage {
     rows.row().text(text, style);
     int row = rows.number() - 1;
     sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
-    int width = java.util.Arrays.stream(WIDTHS).sum();
+    int width = Arrays.stream(WIDTHS).sum();
     rows.height(Heights.points(Heights.lines(text, width)));
   }
 

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.audit;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -257,8 +258,7 @@ final class ChartsSheet {
     return days.length == 0
         ? new double[] {Double.NaN, Double.NaN}
         : new double[] {
-          java.util.Arrays.stream(days).min().orElseThrow(),
-          java.util.Arrays.stream(days).max().orElseThrow()
+          Arrays.stream(days).min().orElseThrow(), Arrays.stream(days).max().orElseThrow()
         };
   }
 
@@ -285,8 +285,8 @@ final class ChartsSheet {
   /** Round ends of an axis of ratios that holds 1. */
   private static double[] ends(Stream<Double> values, double step) {
     double[] all = values.mapToDouble(Double::doubleValue).toArray();
-    double low = Math.min(1, java.util.Arrays.stream(all).min().orElse(1));
-    double high = Math.max(1, java.util.Arrays.stream(all).max().orElse(1));
+    double low = Math.min(1, Arrays.stream(all).min().orElse(1));
+    double high = Math.max(1, Arrays.stream(all).max().orElse(1));
     return new double[] {
       Math.floor((low - step / 2) / step) * step, Math.ceil((high + step / 2) / step) * step
     };

@@ -3,6 +3,7 @@ package org.wetmil.workbook.audit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -38,7 +39,7 @@ public final class TablesWriter {
         .forEach(
             suggestion ->
                 tables
-                    .computeIfAbsent(suggestion.table(), table -> new java.util.ArrayList<>())
+                    .computeIfAbsent(suggestion.table(), table -> new ArrayList<>())
                     .add(suggestion));
     if (tables.isEmpty()) {
       return 0;

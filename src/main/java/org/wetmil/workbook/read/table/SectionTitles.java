@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -89,7 +90,7 @@ public final class SectionTitles {
                   ("No line names its %s, so it is read from the title above: %s%s. If that is"
                           + " something else, fill in a column %s.")
                       .formatted(
-                          column.heading().toLowerCase(java.util.Locale.ROOT),
+                          column.heading().toLowerCase(Locale.ROOT),
                           Quoted.of(name(first.text())),
                           titles.size() == 1 ? "" : " and " + (titles.size() - 1) + " more",
                           column.heading())));
