@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /**
  * Wet and dry film, and the film that a gun lays.
  *

@@ -3,6 +3,7 @@ package org.wetmil.trade;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
+import org.wetmil.quantity.Require;
 import org.wetmil.quantity.Unit;
 
 /**

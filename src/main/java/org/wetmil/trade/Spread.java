@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /** How far a gallon goes, and how many gallons an area takes; always of unthinned coating. */
 public final class Spread {
   private Spread() {}

@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /** How far a tip has worn. For findings only: the figures of a bid use the mark on the tip. */
 public final class Wear {
   private Wear() {}
