@@ -73,10 +73,15 @@ public final class Names {
     if (key.length() > LONGEST) {
       return List.of();
     }
-    record Near(String name, String key, int distance) {}
+    record Near(String name, String key, int distance) {
+      static Near of(String wanted, String name) {
+        String key = Names.key(name);
+        return new Near(name, key, Names.distance(wanted, key));
+      }
+    }
     List<Near> all =
         known
-            .map(other -> new Near(other, key(other), distance(key, key(other))))
+            .map(other -> Near.of(key, other))
             .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
             .toList();
     List<Near> alike =

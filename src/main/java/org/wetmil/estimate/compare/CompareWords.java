@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.wetmil.catalogue.Setting;
-import org.wetmil.quantity.UnitSystem;
 
 /** What is to be said of a comparison beside its figures. */
 public final class CompareWords {
@@ -26,7 +25,7 @@ public final class CompareWords {
     if (compared.a().system() != compared.b().system()) {
       notes.add(
           "A is in %s units and B in %s; figures are in those of B, and inputs that agree where they are rounded count as the same."
-              .formatted(units(compared.a().system()), units(compared.b().system())));
+              .formatted(compared.a().system().word(), compared.b().system().word()));
     }
     if (!compared.oneCurrency()) {
       notes.add(
@@ -68,9 +67,5 @@ public final class CompareWords {
   /** The currency, or a word for it where none is named. */
   public static String currency(BidComparison compared) {
     return compared.currency().isBlank() ? "as stated" : compared.currency();
-  }
-
-  private static String units(UnitSystem system) {
-    return system == UnitSystem.US ? "US" : "metric";
   }
 }

@@ -54,9 +54,7 @@ final class AuditPage {
 
   /** Writes the text; gives the first free row, from 0. */
   int write() {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(sheet, WIDTHS);
     Verdict verdict = book.audit().verdict();
     rows.row().text("Were our bids right?", look.title());
     rows.height(24);

@@ -16,6 +16,7 @@ import org.wetmil.audit.change.Suggestion;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
 import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
 
 /** Writes suggested figures as the sheets that a bid states its tables on. */
@@ -75,7 +76,7 @@ public final class TablesWriter {
     }
     columns.forEach(column -> rows.text(column, look.asked()));
     for (int i = 0; i < 2 + columns.size(); i++) {
-      sheet.setColumnWidth(i, WIDTH * 256);
+      Pages.width(sheet, i, WIDTH);
     }
     byRow.forEach(
         (names, figures) -> {

@@ -79,9 +79,7 @@ final class CrewSheet {
   }
 
   void write() {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(sheet, WIDTHS);
     List<CrewPages.Page> pages = CrewPages.of(filled, line -> height(line, CLOSE_PT), LINES_PT);
     for (int i = 0; i < Math.min(MOST_PAGES, pages.size()); i++) {
       if (i > 0) {

@@ -71,9 +71,7 @@ final class SummarySheet {
       String findingsSheet,
       String orderSheet,
       HowSurePage.Places likely) {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      page.sheet().setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(page.sheet(), WIDTHS);
     page.text(0, 0, job.filled().bid().job(), look.title());
     page.text(
         1,
