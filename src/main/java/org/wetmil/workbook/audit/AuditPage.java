@@ -160,7 +160,7 @@ final class AuditPage {
     double estimated = JobsSheet.shown(measure, audit.ratios().all().estimated(), book.system());
     double actual = JobsSheet.shown(measure, audit.ratios().all().actual(), book.system());
     int row = rows.row().number();
-    rows.text(capital(measure) + " (" + unit + ")", look.strong())
+    rows.text(measure.title() + " (" + unit + ")", look.strong())
         .formula("COUNT(" + taken + ")", audit.ratios().jobs().size(), look.number(0))
         .formula(
             "SUMIF(" + taken + ",\">0\"," + columns.bid().all(jobs) + ")",
@@ -197,7 +197,7 @@ final class AuditPage {
       String places = JobsColumn.OfMeasure.of(audit.measure()).place().all(book.jobs().size());
       Inside inside = audit.inside();
       int row = rows.row().number();
-      rows.text(capital(audit.measure()), look.strong())
+      rows.text(audit.measure().title(), look.strong())
           .formula("SUM(C%d:E%d)".formatted(row, row), inside.jobs(), look.number(0))
           .formula(count(places, PlacedJob.Place.BELOW), inside.below(), look.number(0))
           .formula(count(places, PlacedJob.Place.INSIDE), inside.inside(), look.number(0))
@@ -214,10 +214,6 @@ final class AuditPage {
 
   private static String count(String places, PlacedJob.Place place) {
     return "COUNTIF(" + places + ",\"" + place.word() + "\")";
-  }
-
-  private static String capital(Measure measure) {
-    return measure.word().substring(0, 1).toUpperCase(Locale.ROOT) + measure.word().substring(1);
   }
 
   private static double meanMiss(MeasureAudit audit) {

@@ -15,12 +15,12 @@ final class ChartTitles {
     List<JobRatio> jobs = audit.ratios().jobs();
     long over = jobs.stream().filter(job -> job.ratio() > 1).count();
     return "%s: %d of %d jobs took more than bid (above the line)"
-        .formatted(capital(audit.measure().word()), over, jobs.size());
+        .formatted(audit.measure().title(), over, jobs.size());
   }
 
   static String overTime(MeasureAudit audit) {
     Trend trend = audit.ratios().trend();
-    String word = capital(audit.measure().word());
+    String word = audit.measure().title();
     if (Double.isNaN(trend.slope())) {
       return word + " over time: too few jobs with a date to see a drift";
     }
@@ -36,17 +36,11 @@ final class ChartTitles {
   }
 
   static String furthest(MeasureAudit audit, List<JudgedEffect> groups) {
-    String word = audit.measure().word();
+    String word = audit.measure().title();
     return groups.stream()
         .filter(JudgedEffect::standsApart)
         .findFirst()
-        .map(
-            group ->
-                "%s by group: furthest off is %s".formatted(capital(word), group.effect().group()))
-        .orElse(capital(word) + " by group: none stands out by more than luck explains");
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        .map(group -> "%s by group: furthest off is %s".formatted(word, group.effect().group()))
+        .orElse(word + " by group: none stands out by more than luck explains");
   }
 }

@@ -2,7 +2,6 @@ package org.wetmil.workbook.audit;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -70,7 +69,7 @@ final class ChartsSheet {
     Measure measure = audit.measure();
     String unit = measure.quantity().unit(book.system()).symbol();
     List<JobRatio> jobs = audit.ratios().jobs();
-    rows.gap().row().text(capital(measure.word()) + ", job by job", look.block());
+    rows.gap().row().text(measure.title() + ", job by job", look.block());
     rows.underline(COLUMNS, look.block());
     rows.row();
     for (String heading : List.of("Job", "Bid", "Taken", "Date", "Taken/bid")) {
@@ -170,9 +169,5 @@ final class ChartsSheet {
 
   private static CellRangeAddress column(int first, int last, int column) {
     return new CellRangeAddress(first, last, column, column);
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }
