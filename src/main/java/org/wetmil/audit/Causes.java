@@ -106,11 +106,7 @@ final class Causes {
   private String partner(Claim claim) {
     return audit.inseparable().stream()
         .filter(pair -> pair.names(claim.by(), claim.group()))
-        .map(
-            pair ->
-                pair.firstBy() == claim.by() && pair.first().equals(claim.group())
-                    ? pair.second()
-                    : pair.first())
+        .map(pair -> pair.partnerOf(claim.by(), claim.group()))
         .findFirst()
         .orElse("");
   }

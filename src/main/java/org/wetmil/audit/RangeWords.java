@@ -22,7 +22,7 @@ record RangeWords(JobRanges ranges, Catalogue today) {
     List<String> sentences = new ArrayList<>();
     for (int i = 0; i < ranges.audits().size(); i++) {
       RangeAudit audit = ranges.audits().get(i);
-      String word = Words.capital(audit.measure().word());
+      String word = audit.measure().title();
       sentences.add(word + ": " + count(audit));
       String what = change(audit, ranges.changes().get(i));
       if (!what.isEmpty()) {

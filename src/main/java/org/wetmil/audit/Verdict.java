@@ -92,7 +92,7 @@ public record Verdict(
     Trend trend = audit.ratios().trend();
     if (trend.chance() <= JudgedEffect.ALARM) {
       sentences.add(
-          Words.capital(word)
+          audit.measure().title()
               + " drifts: each year it comes out about "
               + Words.over(Math.exp(trend.slope()))
               + " the year before.");
@@ -109,7 +109,7 @@ public record Verdict(
 
   private static String common(MeasureAudit audit) {
     GroupRatio all = audit.ratios().all();
-    String subject = Words.capital(audit.measure().word());
+    String subject = audit.measure().title();
     String bids = " in " + Words.count(all.jobs(), "bid", "bids");
     String likely = Words.likely(all.likely());
     if (all.likely().excludes(1)) {
@@ -193,7 +193,7 @@ public record Verdict(
             proof ->
                 List.of(
                     "%s: each bid made again with what only the others say, and %d of %d come nearer."
-                        .formatted(Words.capital(word), proof.closer(), proof.bids().size()),
+                        .formatted(audit.measure().title(), proof.closer(), proof.bids().size()),
                     new LastBids(audit.measure(), proof.last(LAST), system).sentence()))
         .orElseGet(
             () -> List.of("Do not change anything yet for " + word + ": " + why(audit) + "."));

@@ -3,14 +3,10 @@ package org.wetmil.catalogue;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.TipCode;
 
@@ -44,19 +40,23 @@ public final class Catalogue {
     for (Task task : Task.values()) {
       rates[task.ordinal()] = table(Tables.LABOUR_RATES).get(task.title());
     }
-    coatings = new Shelf<>(Tables.COATINGS, Coating::of);
-    surfaces = new Shelf<>(Tables.SURFACES, Surface::of);
-    sprayers = new Shelf<>(Tables.SPRAYERS, Sprayer::of);
-    conditions = new Shelf<>(Tables.CONDITIONS, Condition::of);
-    textures = new Shelf<>(Tables.TEXTURES, Texture::of);
-    shapes = new Shelf<>(Tables.SHAPES, Shape::of);
-    openingKinds = new Shelf<>(Tables.OPENING_KINDS, OpeningKind::of);
+    coatings = shelf(Tables.COATINGS, Coating::of);
+    surfaces = shelf(Tables.SURFACES, Surface::of);
+    sprayers = shelf(Tables.SPRAYERS, Sprayer::of);
+    conditions = shelf(Tables.CONDITIONS, Condition::of);
+    textures = shelf(Tables.TEXTURES, Texture::of);
+    shapes = shelf(Tables.SHAPES, Shape::of);
+    openingKinds = shelf(Tables.OPENING_KINDS, OpeningKind::of);
     rows(Tables.LOSSES).forEach(loss -> addLoss(loss, problems));
     openings = rows(Tables.OPENINGS).stream().map(ListedOpening::of).toList();
     onHand = OnHand.of(this, problems);
     onHand
         .tests()
         .forEach(test -> tests.put(testKey(test.coating(), test.tip().orificeThou()), test));
+  }
+
+  private <T> Shelf<T> shelf(Tables which, Function<Row, T> view) {
+    return new Shelf<>(table(which), view);
   }
 
   private void addLoss(Row loss, List<TableProblem> problems) {
@@ -235,76 +235,35 @@ public final class Catalogue {
         .toList();
   }
 
+  /**
+   * A name as a language says it, for who does not read the one that it was typed in. A word that
+   * says more than the name of its row, as a crown moulding does, stands beside it in brackets.
+   *
+   * @param typed a name or another word for it
+   * @param language ISO 639 code
+   * @return as typed where it is of that language, or the language has no word for it
+   */
+  public String said(Tables which, String typed, String language) {
+    Optional<Row> row = table(which).find(typed);
+    Optional<OtherWords.Word> other =
+        row.isPresent() ? Optional.empty() : OtherWords.find(which.title(), typed);
+    String from = other.map(OtherWords.Word::language).orElse(OtherWords.ENGLISH);
+    if (from.equals(language) || (row.isEmpty() && other.isEmpty())) {
+      return typed;
+    }
+    String name = other.map(OtherWords.Word::means).orElse(typed);
+    Optional<String> word =
+        language.equals(OtherWords.ENGLISH)
+            ? table(which).find(name).map(Row::name)
+            : OtherWords.first(which.title(), name, language);
+    return word.map(said -> other.isPresent() ? said + " (" + typed + ")" : said).orElse(typed);
+  }
+
   private static Catalogue loadBuiltIn() {
     Map<Tables, Table> tables = new EnumMap<>(Tables.class);
     for (Tables which : Tables.values()) {
       tables.put(which, which.load());
     }
     return new Catalogue(tables, new ArrayList<>());
-  }
-
-  /** Typed views of one table's rows, made once. */
-  private final class Shelf<T> {
-    private final Tables which;
-    private final Map<String, T> byKey = new HashMap<>();
-    private final Map<String, Lookup<T>> known = new ConcurrentHashMap<>();
-
-    Shelf(Tables which, Function<Row, T> view) {
-      this.which = which;
-      rows(which).forEach(row -> byKey.put(Names.key(row.name()), view.apply(row)));
-    }
-
-    Lookup<T> look(String name) {
-      if (name.isEmpty()) {
-        return new Lookup.Blank<>();
-      }
-      Lookup<T> before = known.get(name);
-      return before != null ? before : known.computeIfAbsent(name, this::find);
-    }
-
-    private Lookup<T> find(String name) {
-      String key = Names.key(name);
-      if (key.isEmpty()) {
-        // a dash or a fixed space stands for nothing
-        return new Lookup.Blank<>();
-      }
-      T direct = byKey.get(key);
-      if (direct != null) {
-        return new Lookup.Found<>(direct, false);
-      }
-      Optional<OtherWords.Word> word = OtherWords.find(which.title(), name);
-      if (word.isPresent() && byKey.get(Names.key(word.get().means())) != null) {
-        T meant = byKey.get(Names.key(word.get().means()));
-        return new Lookup.Found<>(meant, word.get().ambiguous());
-      }
-      if (word.isPresent() && word.get().ask()) {
-        return new Lookup.Unknown<>(name, word.get().meanings());
-      }
-      List<String> near = Names.nearest(name, names(true));
-      return new Lookup.Unknown<>(
-          name, apart(near.isEmpty() ? Names.nearest(name, names(false)) : near));
-    }
-
-    /** English names and words, or those of other languages, which only their speakers misspell. */
-    private Stream<String> names(boolean english) {
-      Stream<String> words =
-          OtherWords.of(which.title()).stream()
-              .filter(word -> word.english() == english)
-              .map(OtherWords.Word::key);
-      return english ? Stream.concat(rows(which).stream().map(Row::name), words) : words;
-    }
-
-    /** Of names that mean one row only the nearest. */
-    private List<String> apart(List<String> nearest) {
-      Set<String> seen = new HashSet<>();
-      return nearest.stream()
-          .filter(
-              each ->
-                  seen.add(
-                      OtherWords.find(which.title(), each)
-                          .map(OtherWords.Word::means)
-                          .orElse(Names.key(each))))
-          .toList();
-    }
   }
 }

@@ -64,25 +64,43 @@ public final class Names {
   }
 
   /**
-   * Up to three names that a misspelt one may have meant, nearest first. A third of the letters may
-   * differ, half where a whole word is shared: stringers are no siding.
+   * Up to three names that another may have meant, nearest first: those that are spelt alike, else
+   * those that it says among other words, as a concrete block wall says wall. Of the letters of one
+   * spelt alike a third may differ, half where a whole word is shared: stringers are no siding.
    */
   public static List<String> nearest(String name, Stream<String> known) {
     String key = key(name);
     if (key.length() > LONGEST) {
       return List.of();
     }
-    record Near(String name, int distance) {}
-    return known
-        .map(other -> new Near(other, distance(key, key(other))))
-        .filter(
-            near ->
-                near.distance()
-                    <= Math.max(2, key.length() / (shareWord(key, key(near.name())) ? 2 : 3)))
-        .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
+    record Near(String name, String key, int distance) {
+      static Near of(String wanted, String name) {
+        String key = Names.key(name);
+        return new Near(name, key, Names.distance(wanted, key));
+      }
+    }
+    List<Near> all =
+        known
+            .map(other -> Near.of(key, other))
+            .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
+            .toList();
+    List<Near> alike =
+        all.stream()
+            .filter(
+                near ->
+                    near.distance()
+                        <= Math.max(2, key.length() / (shareWord(key, near.key()) ? 2 : 3)))
+            .toList();
+    // of names that are said in it the longest says most, and differs in the fewest letters
+    return (alike.isEmpty() ? all.stream().filter(near -> says(key, near.key())) : alike.stream())
         .limit(3)
         .map(Near::name)
         .toList();
+  }
+
+  /** Whether a name is said by whole words of a longer one. */
+  private static boolean says(String longer, String name) {
+    return !name.isEmpty() && (" " + longer + " ").contains(" " + name + " ");
   }
 
   private static boolean shareWord(String a, String b) {

@@ -2,6 +2,7 @@ package org.wetmil.checks;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.ledger.CurrencyName;
 import org.wetmil.ledger.ItemName;
@@ -51,7 +52,7 @@ final class BookChecks {
 
   private static Fault refused(ReconciledBooks.RefusedCell cell) {
     TableProblem problem = cell.problem();
-    String raw = Say.quoted(problem.raw());
+    String raw = Quoted.of(problem.raw());
     return Fault.at(
         Spot.ofSheet(cell.file()),
         raw,
@@ -68,9 +69,9 @@ final class BookChecks {
   private static Fault differs(SettingsTaken.Taken taken) {
     List<String> others =
         taken.others().stream()
-            .map(other -> "%s in %s".formatted(Say.quoted(other.value()), other.file()))
+            .map(other -> "%s in %s".formatted(Quoted.of(other.value()), other.file()))
             .toList();
-    String measured = Say.quoted(taken.entry().text());
+    String measured = Quoted.of(taken.entry().text());
     return Fault.at(
         Spot.ofSheet(taken.file()),
         measured,
@@ -80,7 +81,7 @@ final class BookChecks {
   }
 
   private static Fault twice(ItemTable.Contradiction rows) {
-    String item = Say.quoted(rows.first().item());
+    String item = Quoted.of(rows.first().item());
     return Fault.ofJob(
         item,
         "",
@@ -94,7 +95,7 @@ final class BookChecks {
   }
 
   private static String coating(ItemName row) {
-    return row.coating().isEmpty() ? "no coating" : Say.quoted(row.coating());
+    return row.coating().isEmpty() ? "no coating" : Quoted.of(row.coating());
   }
 
   private static Stream<Fault> currencies(ReconciledBooks books) {

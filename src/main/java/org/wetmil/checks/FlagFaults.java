@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.ledger.LineKind;
 import org.wetmil.quantity.Quantity;
@@ -59,7 +60,7 @@ final class FlagFaults {
         Stream.of(flag.coating(), flag.job())
             .filter(each -> !each.isEmpty())
             .collect(Collectors.joining(" of "));
-    return of.isEmpty() ? Say.quoted(UseChecks.item(flag.line())) : of;
+    return of.isEmpty() ? Quoted.of(UseChecks.item(flag.line())) : of;
   }
 
   private Say.Pair pairOfJob(Flag flag) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.ledger.Ledger;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.ledger.LedgerNote;
@@ -180,7 +181,7 @@ final class LedgerChecks {
 
   private static Fault problem(PlacedLine placed, LineProblem problem) {
     LedgerLine line = placed.line();
-    String raw = Say.quoted(problem.raw());
+    String raw = Quoted.of(problem.raw());
     String column = problem.column() == null ? "" : problem.column().heading() + " ";
     String record = line.record() == line.line() ? "" : " (record " + line.record() + ")";
     String expected = problem.expected().isEmpty() ? "" : problem.expected();
@@ -235,7 +236,7 @@ final class LedgerChecks {
 
   private static Fault total(TotalsLine total) {
     String stated = total.stated().toPlainString();
-    String line = "The totals line %s states %s".formatted(Say.quoted(total.text()), stated);
+    String line = "The totals line %s states %s".formatted(Quoted.of(total.text()), stated);
     Spot spot = Spot.ofLedger(total.file(), total.line());
     return total
         .sum()
@@ -286,7 +287,7 @@ final class LedgerChecks {
     if (unused.isEmpty()) {
       return Stream.empty();
     }
-    String headings = Say.and(unused.stream().map(Say::quoted).toList());
+    String headings = Say.and(unused.stream().map(Quoted::of).toList());
     return Stream.of(
         Fault.at(
             Spot.ofLedger(book.file(), 0),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.limits.FilmArea;
 import org.wetmil.estimate.limits.FilmSpot;
@@ -177,7 +178,7 @@ final class LimitChecks {
   }
 
   private static String place(FilmArea area) {
-    return Say.quoted(area.surface().isEmpty() ? area.room() : area.room() + ": " + area.surface());
+    return Quoted.of(area.surface().isEmpty() ? area.room() : area.room() + ": " + area.surface());
   }
 
   private static Fault fault(
@@ -224,15 +225,15 @@ final class LimitChecks {
             use ->
                 Fault.at(
                     Spot.of(use.coating().row().get("VOC category")),
-                    Say.quoted(use.category()),
+                    Quoted.of(use.category()),
                     "",
                     use.limit() == null
                         ? "No VOC limit is called %s; name a category of the VOC limits."
-                            .formatted(Say.quoted(use.category()))
+                            .formatted(Quoted.of(use.category()))
                         : "%s states no VOC as %s counts it (%s); take it from the data sheet."
                             .formatted(
                                 use.coating().name(),
-                                Say.quoted(use.category()),
+                                Quoted.of(use.category()),
                                 use.limit().text("Counted"))));
   }
 }

@@ -8,6 +8,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.FilledBid;
@@ -100,7 +101,7 @@ final class MoneyChecks {
   }
 
   private static Fault unusable(Entry entry, String as, String taken, String expected) {
-    String raw = Say.quoted(entry.text());
+    String raw = Quoted.of(entry.text());
     return Fault.at(
         Spot.of(entry),
         raw,

@@ -20,6 +20,7 @@ import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Lookup;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.InputColumn;
@@ -157,7 +158,7 @@ final class NameChecks {
     if (!(found instanceof Lookup.Unknown<?> unknown) || line.cell(column).isFault()) {
       return Optional.empty();
     }
-    String name = Say.quoted(unknown.name());
+    String name = Quoted.of(unknown.name());
     String nearest = Say.or(distinct(unknown.nearest()));
     String row = "add a row to a " + table + " sheet";
     return line.found(
@@ -177,7 +178,7 @@ final class NameChecks {
     if (known || line.cell(column).isFault()) {
       return Optional.empty();
     }
-    String raw = Say.quoted(line.text(column));
+    String raw = Quoted.of(line.text(column));
     return line.found(
         column,
         raw,
@@ -194,7 +195,7 @@ final class NameChecks {
         .filter(Line.firstOf(line -> Names.key(line.text(COATING))))
         .map(
             line -> {
-              String raw = Say.quoted(line.text(COATING));
+              String raw = Quoted.of(line.text(COATING));
               String taken = line.coating().name();
               return line.fault(
                   COATING,

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.ListedOpening;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.Area;
@@ -207,8 +208,8 @@ final class OpeningChecks {
   private static Fault noLine(FilledBid bid, ListedOpening listed) {
     List<String> rooms = Line.all(bid).map(line -> line.text(ROOM)).distinct().toList();
     boolean there = rooms.stream().anyMatch(room -> isSame(room, listed.room()));
-    String of = listed.surface().isBlank() ? "walls or siding" : Say.quoted(listed.surface());
-    String room = Say.quoted(listed.room());
+    String of = listed.surface().isBlank() ? "walls or siding" : Quoted.of(listed.surface());
+    String room = Quoted.of(listed.room());
     String near =
         Say.or(Names.nearest(listed.room(), rooms.stream().filter(each -> !each.isEmpty())));
     String advice =
@@ -229,7 +230,7 @@ final class OpeningChecks {
   }
 
   private static Fault unknownKind(FilledBid bid, ListedOpening listed) {
-    String kind = Say.quoted(listed.kind());
+    String kind = Quoted.of(listed.kind());
     List<String> known =
         bid.bid().catalogue().rows(Tables.OPENING_KINDS).stream().map(Row::name).toList();
     List<String> near = Names.nearest(listed.kind(), known.stream());

@@ -16,6 +16,7 @@ import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Surface;
 import org.wetmil.catalogue.Texture;
@@ -274,10 +275,10 @@ final class PaintChecks {
             line ->
                 line.fault(
                     CONDITION,
-                    Say.quoted(line.text(CONDITION)),
+                    Quoted.of(line.text(CONDITION)),
                     "a primer line",
                     "No line of this room primes %s, whose condition is %s; add a primer line."
-                        .formatted(line.surface().name(), Say.quoted(line.text(CONDITION)))));
+                        .formatted(line.surface().name(), Quoted.of(line.text(CONDITION)))));
   }
 
   private static boolean isBare(Line line) {

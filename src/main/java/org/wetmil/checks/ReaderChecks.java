@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.FilledBid;
@@ -137,13 +138,13 @@ final class ReaderChecks {
     boolean isLine = lines.contains(List.of(remark.sheet(), row));
     return Fault.at(
         new Spot(remark.sheet(), isLine ? row : 0, null, remark.address()),
-        remark.raw().isEmpty() ? "" : Say.quoted(remark.raw()),
+        remark.raw().isEmpty() ? "" : Quoted.of(remark.raw()),
         "",
         remark.message());
   }
 
   private static Fault problem(FilledBid bid, TableProblem problem) {
-    String raw = Say.quoted(problem.raw());
+    String raw = Quoted.of(problem.raw());
     String expected = problem.expected().replaceAll("\\.$", "");
     return Fault.at(
         new Spot(problem.sheet(), 0, null, problem.address()),

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.Area;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledLine;
@@ -73,7 +74,7 @@ final class ReadingChecks {
                               && refused.reason() != TipCode.Reason.EMPTY
                               && line.cell(TIP).state() != InputValue.State.FORMULA_ERROR
                           ? line.found(
-                              TIP, Say.quoted(refused.raw()), "a tip code", refused.sentence())
+                              TIP, Quoted.of(refused.raw()), "a tip code", refused.sentence())
                           : Optional.empty())),
           new Check(
               "no-usable-row",
@@ -167,7 +168,7 @@ final class ReadingChecks {
         .map(
             column -> {
               InputValue cell = line.cell(column);
-              String raw = Say.quoted(cell.raw());
+              String raw = Quoted.of(cell.raw());
               String expected = cell.expected().isBlank() ? "a plain value" : cell.expected();
               boolean stops = isNeeded(line, column);
               String instead = stops ? "" : Instead.of(line, column);
@@ -195,7 +196,7 @@ final class ReadingChecks {
     return faults(line, InputValue.State.FORMULA_ERROR)
         .map(
             column -> {
-              String raw = Say.quoted(line.cell(column).raw());
+              String raw = Quoted.of(line.cell(column).raw());
               boolean stops = isNeeded(line, column);
               String instead = stops ? "" : Instead.of(line, column);
               return line.fault(

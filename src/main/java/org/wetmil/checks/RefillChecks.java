@@ -3,10 +3,12 @@ package org.wetmil.checks;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.EarlierCells;
 import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledColumn;
@@ -67,7 +69,7 @@ final class RefillChecks {
   private static Optional<Fault> overridden(Line line, EarlierCells earlier, FilledColumn column) {
     Figure figure = line.filled().figures().getOrDefault(column, new Figure.Empty());
     if (earlier.words().containsKey(column)) {
-      String word = Say.quoted(earlier.words().get(column));
+      String word = Quoted.of(earlier.words().get(column));
       return line.found(
           null,
           word,
@@ -114,7 +116,7 @@ final class RefillChecks {
   }
 
   private static String formula(Written own) {
-    return Say.quoted("=" + own.text());
+    return Quoted.of("=" + own.text());
   }
 
   private static Optional<Fault> replaced(Line line) {
@@ -141,7 +143,7 @@ final class RefillChecks {
                       .shown(earlier.numbers().getOrDefault(column, Double.NaN), line.system()),
                   figure.number());
       if (!was.isEmpty() && !same) {
-        before.add(column.heading().toLowerCase(java.util.Locale.ROOT) + " " + was);
+        before.add(column.heading().toLowerCase(Locale.ROOT) + " " + was);
         now.add(is.isEmpty() ? "none" : is);
       }
     }

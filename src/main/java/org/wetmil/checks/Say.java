@@ -8,7 +8,6 @@ import org.wetmil.quantity.UnitSystem;
 
 /** Writes figures into sentences: in the units of a sheet, with digits that mean something. */
 final class Say {
-  private static final int LONGEST_QUOTE = 40;
   private static final int MOST_DECIMALS = 9;
 
   private Say() {}
@@ -60,14 +59,6 @@ final class Say {
   static String number(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-  }
-
-  /** The text of a cell in quotes, on one line and not too long. */
-  static String quoted(String raw) {
-    String plain = raw.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
-    return plain.length() > LONGEST_QUOTE
-        ? "\"" + plain.substring(0, LONGEST_QUOTE).strip() + "...\""
-        : "\"" + plain + "\"";
   }
 
   /** Words as in {@code length, width and height}. */

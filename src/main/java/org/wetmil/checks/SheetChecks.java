@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledLine;
@@ -193,7 +194,7 @@ final class SheetChecks {
   }
 
   private static Fault notLive(Line line, InputColumn column, int others) {
-    String raw = Say.quoted(line.cell(column).raw());
+    String raw = Quoted.of(line.cell(column).raw());
     return line.fault(
         column,
         raw,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.ledger.LedgerColumn;
 import org.wetmil.ledger.LedgerLine;
 import org.wetmil.reconcile.PlacedLine;
@@ -148,8 +149,8 @@ final class UseChecks {
   }
 
   private static Fault unmatched(PlacedLine placed) {
-    String item = Say.quoted(item(placed.line()));
-    String job = Say.quoted(placed.line().text(LedgerColumn.JOB));
+    String item = Quoted.of(item(placed.line()));
+    String job = Quoted.of(placed.line().text(LedgerColumn.JOB));
     String or = placed.suggestion().isEmpty() ? "" : Say.or(placed.suggestion());
     String said =
         switch (placed.reason()) {
@@ -163,8 +164,8 @@ final class UseChecks {
           case UNKNOWN_UNIT ->
               "%s %s of %s is no volume"
                       .formatted(
-                          Say.quoted(placed.line().text(LedgerColumn.QUANTITY)),
-                          Say.quoted(placed.line().text(LedgerColumn.UNIT)),
+                          Quoted.of(placed.line().text(LedgerColumn.QUANTITY)),
+                          Quoted.of(placed.line().text(LedgerColumn.UNIT)),
                           item)
                   + expected(or);
           case UNREADABLE -> "%s cannot be counted".formatted(item) + expected(or);

@@ -73,11 +73,6 @@ final class AuditCommand implements Callable<Integer> {
       description = "The date printed on the result; today when not given.")
   private LocalDate date = LocalDate.now();
 
-  /** Looked up among the words of the command line, where a fault is told. */
-  @SuppressWarnings("UnusedVariable")
-  @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
-  private boolean trace;
-
   @Override
   public Integer call() {
     Path output = out == null ? folder.resolveSibling("audit.xlsx") : out;

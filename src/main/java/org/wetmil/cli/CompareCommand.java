@@ -42,11 +42,6 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin private PasswordOption passwords;
 
-  /** Looked up among the words of the command line, where a fault is told. */
-  @SuppressWarnings("UnusedVariable")
-  @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
-  private boolean trace;
-
   @Override
   public Integer call() {
     CompareReport report =

@@ -19,6 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code wetmil fill}: bid workbooks in, filled workbooks out. */
@@ -85,8 +86,7 @@ final class FillCommand implements Callable<Integer> {
       description = "Also say how each workbook was read, and how long it took.")
   private boolean verbose;
 
-  @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
-  private boolean trace;
+  @ParentCommand private WetmilCommand parent;
 
   @Option(
       names = "--json",
@@ -104,7 +104,7 @@ final class FillCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Printer printer = new Printer(spec.commandLine(), quiet, trace);
+    Printer printer = new Printer(spec.commandLine(), quiet, parent.isTraced());
     Passwords words = passwords.read();
     Inputs inputs = Inputs.of(bids, words);
     inputs.passedOver().forEach(printer::passedOver);

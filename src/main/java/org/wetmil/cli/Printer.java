@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
@@ -89,9 +90,22 @@ final class Printer implements FillListener {
     Finding finding = found.finding();
     String sheet = finding.spot().sheet();
     String place = found.address().isEmpty() ? sheet : sheet + "!" + found.address();
-    String where = input + ": " + (place.isEmpty() ? "" : place + ": ");
+    finding(out, ansi, input + ": " + (place.isEmpty() ? "" : place + ": "), finding);
+  }
+
+  /**
+   * A finding on one line, its severity in its colour.
+   *
+   * @param where the place that it is at, as the line begins
+   */
+  static void finding(PrintWriter to, Ansi ansi, String where, Finding finding) {
     String what = ": " + finding.check() + ": " + finding.message();
-    out.println(plain(where) + SeverityWord.of(finding.severity(), ansi) + plain(what));
+    to.println(plain(where) + SeverityWord.of(finding.severity(), ansi) + plain(what));
+  }
+
+  /** How many findings of a severity there are, in words. */
+  static String count(Map<Severity, Integer> counts, Severity severity) {
+    return count(counts.getOrDefault(severity, 0), severity.name().toLowerCase(Locale.ROOT));
   }
 
   private static String noCopy(FillReport report) {
@@ -113,9 +127,9 @@ final class Printer implements FillListener {
         report.filled(),
         report.notFilled(),
         report.leftOut() == 0 ? "" : ", " + report.leftOut() + " left out by Include",
-        severity(report, Severity.STOP),
-        severity(report, Severity.WARNING),
-        severity(report, Severity.NOTE),
+        count(report.counts(), Severity.STOP),
+        count(report.counts(), Severity.WARNING),
+        count(report.counts(), Severity.NOTE),
         report.paint(),
         report.volumeUnit(),
         report.hours(),
@@ -142,12 +156,7 @@ final class Printer implements FillListener {
         : what + " " + shown + " " + unit + (amount < 0 ? " more" : " less");
   }
 
-  private static String severity(FillReport report, Severity severity) {
-    int count = report.counts().getOrDefault(severity, 0);
-    return count(count, severity.name().toLowerCase(Locale.ROOT));
-  }
-
-  static String count(int count, String word) {
+  static String count(long count, String word) {
     return count + " " + word + (count == 1 ? "" : "s");
   }
 }

@@ -35,11 +35,11 @@ final class ReconcilePrinter {
     report.refusals().forEach(sentence -> Printer.line(err, sentence));
     err.flush();
     if (!quiet) {
-      report.notices().forEach(out::println);
+      report.notices().forEach(notice -> Printer.line(out, notice));
       report.findings().forEach(this::finding);
     }
     if (report.isWritten()) {
-      out.println(closing(report));
+      Printer.line(out, closing(report));
     }
     out.flush();
     if (!report.refusals().isEmpty()) {
@@ -55,38 +55,23 @@ final class ReconcilePrinter {
   private void finding(Finding finding) {
     String file = finding.spot().sheet();
     String line = finding.spot().row() > 0 ? ":" + finding.spot().row() : "";
-    out.printf(
-        Locale.ROOT,
-        "%s%s: %s: %s%n",
-        file.isEmpty() ? "" : file + line + ": ",
-        SeverityWord.of(finding.severity(), ansi),
-        finding.check(),
-        finding.message());
+    Printer.finding(out, ansi, file.isEmpty() ? "" : file + line + ": ", finding);
   }
 
   private static String closing(ReconcileReport report) {
     String findings =
         Stream.of(Severity.STOP, Severity.WARNING, Severity.NOTE)
-            .map(severity -> count(report, severity))
+            .map(severity -> Printer.count(report.counts(), severity))
             .collect(Collectors.joining(", "));
     return String.format(
         Locale.ROOT,
         "%s: %s read, %d matched, %d unmatched, %d outside the period, %d left out; %s",
         report.output(),
-        count(report.result().read().lines(), "line"),
+        Printer.count(report.result().read().lines(), "line"),
         report.lines(Place.MATCHED),
         report.lines(Place.UNMATCHED),
         report.lines(Place.OUTSIDE),
         report.lines(Place.LEFT_OUT),
         findings);
-  }
-
-  private static String count(ReconcileReport report, Severity severity) {
-    return count(
-        report.counts().getOrDefault(severity, 0), severity.name().toLowerCase(Locale.ROOT));
-  }
-
-  private static String count(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
   }
 }

@@ -41,7 +41,7 @@ final class StartCommand implements Callable<Integer> {
     Path file = out == null ? StartJob.usualName(rooms) : out;
     Start.Made made = StartJob.make(rooms, passwords.read(), file, force);
     PrintWriter print = spec.commandLine().getOut();
-    made.remarks().forEach(remark -> print.println(rooms + ": " + remark));
+    made.remarks().forEach(remark -> Printer.line(print, rooms + ": " + remark));
     String missing =
         made.missing().entrySet().stream()
             .map(each -> each.getKey() + " on " + each.getValue())

@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code wetmil watch}: bids filled as they are saved, until Control and C are pressed. */
@@ -46,12 +47,11 @@ final class WatchCommand implements Callable<Integer> {
       description = "Also say how each workbook was read, and how long it took.")
   private boolean verbose;
 
-  @Option(names = WetmilCommand.TRACE, description = "Show where in the program a fault arose.")
-  private boolean trace;
+  @ParentCommand private WetmilCommand parent;
 
   @Override
   public Integer call() throws InterruptedException {
-    Printer printer = new Printer(spec.commandLine(), quiet, trace);
+    Printer printer = new Printer(spec.commandLine(), quiet, parent.isTraced());
     PrintWriter err = spec.commandLine().getErr();
     Stopwatch filler =
         new Stopwatch((bid, out, customer) -> today().fill(bid, out), System::nanoTime);

@@ -16,6 +16,7 @@ import org.wetmil.workbook.WorkbookException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
@@ -46,6 +47,12 @@ public final class WetmilCommand implements Runnable {
   private static final String FAULT = "A fault of the program";
 
   @Spec private CommandSpec spec;
+
+  @Option(
+      names = TRACE,
+      scope = CommandLine.ScopeType.INHERIT,
+      description = "Show where in the program a fault arose.")
+  private boolean trace;
 
   /**
    * Runs the command line.
@@ -94,7 +101,7 @@ public final class WetmilCommand implements Runnable {
   private static int fail(
       Exception fault, CommandLine commandLine, CommandLine.ParseResult parsed) {
     if (fault instanceof WorkbookException) {
-      commandLine.getErr().println(fault.getMessage());
+      Printer.line(commandLine.getErr(), fault.getMessage());
       return ExitCode.UNUSABLE;
     }
     Printer.fault(commandLine.getErr(), FAULT, fault, parsed.originalArgs().contains(TRACE));
@@ -128,6 +135,11 @@ public final class WetmilCommand implements Runnable {
     } catch (IllegalArgumentException e) {
       throw new TypeConversionException(e.getMessage());
     }
+  }
+
+  /** Whether a fault is told with where in the program it arose. */
+  boolean isTraced() {
+    return trace;
   }
 
   @Override

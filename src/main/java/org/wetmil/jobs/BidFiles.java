@@ -70,12 +70,7 @@ record BidFiles(List<Path> files, List<String> notices) {
   }
 
   private static boolean isNewer(Path other, Path old) {
-    return Inputs.isWorkbook(other) && stem(other).equals(stem(old));
-  }
-
-  private static String stem(Path file) {
-    String name = file.getFileName().toString();
-    return name.substring(0, name.lastIndexOf('.'));
+    return Inputs.isWorkbook(other) && ResultName.stem(other).equals(ResultName.stem(old));
   }
 
   private static Path place(Path file) {

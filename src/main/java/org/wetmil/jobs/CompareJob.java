@@ -36,9 +36,7 @@ public final class CompareJob {
 
   /** Where the result goes when no other place is named: beside the second version. */
   public static Path usualName(Path b) {
-    String name = b.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return b.resolveSibling((dot < 0 ? name : name.substring(0, dot)) + "-compared.xlsx");
+    return ResultName.beside(b, "-compared");
   }
 
   /**
@@ -49,8 +47,8 @@ public final class CompareJob {
    *     message is one sentence for the user
    */
   public CompareReport compare(Path a, Path b, Path out) {
-    if (out != null && !Inputs.ending(out).equals("xlsx")) {
-      throw new WorkbookException.Unwritable(out, "name a file that ends in .xlsx.", null);
+    if (out != null) {
+      ResultName.requireWorkbook(out);
     }
     Fingerprint beforeA = Fingerprint.of(a);
     Fingerprint beforeB = Fingerprint.of(b);

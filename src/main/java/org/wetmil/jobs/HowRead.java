@@ -2,7 +2,6 @@ package org.wetmil.jobs;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
@@ -15,7 +14,6 @@ final class HowRead {
   static List<String> sentences(List<SheetLayout> layouts) {
     List<String> sentences = new ArrayList<>();
     for (SheetLayout layout : layouts) {
-      String system = layout.system().name().toLowerCase(Locale.ROOT);
       for (TableLayout table : layout.tables()) {
         sentences.add(
             "%s: headings in row %d, %d lines in rows %d to %d, %s units; %s"
@@ -25,7 +23,7 @@ final class HowRead {
                     table.lineRows().size(),
                     table.firstRow() + 1,
                     table.lastRow() + 1,
-                    system.equals("us") ? "US" : system,
+                    layout.system().word(),
                     columns(table)));
       }
     }

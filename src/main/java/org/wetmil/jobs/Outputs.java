@@ -40,9 +40,7 @@ public final class Outputs {
     if (out != null && inputs.isOneFile() && isWorkbookName(out)) {
       return out;
     }
-    String name = input.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    String stem = dot < 0 ? name : name.substring(0, dot);
+    String stem = ResultName.stem(input);
     boolean again = FilledMark.isFilled(input, inputs.passwords());
     String base = again ? stem : stem + FILLED;
     String ending = ending(input);
@@ -58,8 +56,7 @@ public final class Outputs {
 
   /** The file for the customer, beside an output of this run. */
   public Path customer(Path output) {
-    String name = output.getFileName().toString();
-    String stem = name.substring(0, name.lastIndexOf('.'));
+    String stem = ResultName.stem(output);
     String base = stem.endsWith(FILLED) ? stem.substring(0, stem.length() - FILLED.length()) : stem;
     Path path;
     int number = 1;

@@ -216,9 +216,7 @@ public final class ReconcileJob {
 
   /** BID-reconciled.xlsx beside BID.xlsx or BID-filled.xlsx. */
   static Path usualName(Path bid) {
-    String name = bid.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    String stem = dot < 0 ? name : name.substring(0, dot);
-    return bid.resolveSibling(stem.replaceFirst("-filled(-\\d+)?$", "") + "-reconciled.xlsx");
+    String stem = ResultName.stem(bid).replaceFirst("-filled(-\\d+)?$", "");
+    return bid.resolveSibling(stem + "-reconciled.xlsx");
   }
 }

@@ -1,7 +1,6 @@
 package org.wetmil.jobs;
 
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.checks.Finding;
@@ -35,9 +34,7 @@ public record ReconcileReport(
 
   /** How many findings there are of each severity. */
   public Map<Severity, Integer> counts() {
-    Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
-    findings.forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
-    return counts;
+    return Severity.counts(findings.stream());
   }
 
   public long lines(Place place) {

@@ -11,9 +11,7 @@ public final class StartJob {
 
   /** Where the bid goes when no other place is named: beside the list. */
   public static Path usualName(Path list) {
-    String name = list.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return list.resolveSibling((dot < 0 ? name : name.substring(0, dot)) + "-bid.xlsx");
+    return ResultName.beside(list, "-bid");
   }
 
   /**
@@ -25,9 +23,7 @@ public final class StartJob {
    *     message is one sentence for the user
    */
   public static Start.Made make(Path list, Passwords passwords, Path output, boolean overwrite) {
-    if (!Inputs.ending(output).equals("xlsx")) {
-      throw new WorkbookException.Unwritable(output, "name a file that ends in .xlsx.", null);
-    }
+    ResultName.requireWorkbook(output);
     return Start.make(list, passwords, output, overwrite);
   }
 }

@@ -22,9 +22,7 @@ public final class TemplateJob {
    * @throws WorkbookException when it cannot be written; its message is one sentence for the user
    */
   public static void write(Path output, UnitSystem system, boolean overwrite) {
-    if (!Inputs.ending(output).equals("xlsx")) {
-      throw new WorkbookException.Unwritable(output, "name a file that ends in .xlsx.", null);
-    }
+    ResultName.requireWorkbook(output);
     TemplateWriter.write(output, system, overwrite);
   }
 }

@@ -1,7 +1,6 @@
 package org.wetmil.ledger;
 
 import java.io.IOException;
-import java.io.Reader;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,7 +8,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVException;
 import org.wetmil.quantity.Unit;
 
 /**
@@ -22,8 +20,6 @@ import org.wetmil.quantity.Unit;
  */
 public record Actuals(
     List<ActualsLine> lines, List<Problem> problems, Optional<DoubtfulDate> doubtfulDate) {
-  private static final char[] DELIMITERS = {',', ';', '\t'};
-
   public Actuals {
     lines = List.copyOf(lines);
     problems = List.copyOf(problems);
@@ -61,32 +57,22 @@ public record Actuals(
    */
   public static Actuals read(String file, LedgerSource source)
       throws IOException, UnusableLedgerException {
-    TextEncoding encoding = TextEncoding.of(source);
-    List<String> firstLine = List.of();
-    for (char delimiter : DELIMITERS) {
-      List<CsvText.Row> rows = new ArrayList<>();
-      try (Reader reader = encoding.open(source)) {
-        CsvText.forEach(reader, delimiter, true, rows::add);
-      } catch (CSVException e) {
-        throw new UnusableLedgerException(file + ": a quote is opened and never closed.");
-      }
-      if (rows.isEmpty()) {
-        continue;
-      }
-      List<String> headings = rows.get(0).fields();
-      Map<ActualsColumn, Integer> columns = columns(headings);
-      boolean figure = columns.keySet().stream().anyMatch(ActualsColumn::isNumber);
-      if (columns.containsKey(ActualsColumn.JOB) && figure) {
-        return new Table(headings, columns, rows.subList(1, rows.size())).read();
-      }
-      firstLine = firstLine.isEmpty() ? headings : firstLine;
-    }
-    throw new UnusableLedgerException(
-        file
-            + ": its first line is to hold the headings Job and Gallons or Hours, and Coating,"
-            + " Date, Crew and Estimator where known; it holds: "
-            + UnusableLedgerException.row(firstLine)
-            + ".");
+    return TextTable.read(
+        file,
+        source,
+        Actuals::under,
+        ": its first line is to hold the headings Job and Gallons or Hours, and Coating, Date, Crew"
+            + " and Estimator where known; it holds: ");
+  }
+
+  /** The rows under headings in the first of them; empty when it has not the headings needed. */
+  private static Optional<Actuals> under(List<CsvText.Row> rows) {
+    List<String> headings = rows.get(0).fields();
+    Map<ActualsColumn, Integer> columns = columns(headings);
+    boolean figure = columns.keySet().stream().anyMatch(ActualsColumn::isNumber);
+    return columns.containsKey(ActualsColumn.JOB) && figure
+        ? Optional.of(new Table(headings, columns, rows.subList(1, rows.size())).read())
+        : Optional.empty();
   }
 
   private static Map<ActualsColumn, Integer> columns(List<String> headings) {

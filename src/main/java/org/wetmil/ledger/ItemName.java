@@ -1,11 +1,8 @@
 package org.wetmil.ledger;
 
 import java.io.IOException;
-import java.io.Reader;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVException;
 
 /**
  * A row of the bookkeeper's own table: what an item of the ledgers is called in the bids.
@@ -15,8 +12,6 @@ import org.apache.commons.csv.CSVException;
  * @param where where the row stands, to be shown
  */
 public record ItemName(String item, String coating, String where) {
-  private static final char[] DELIMITERS = {',', ';', '\t'};
-
   /**
    * A row of a table as text.
    *
@@ -58,32 +53,14 @@ public record ItemName(String item, String coating, String where) {
    */
   public static List<ItemName> read(String file, LedgerSource source)
       throws IOException, UnusableLedgerException {
-    TextEncoding encoding = TextEncoding.of(source);
-    String firstLine = "";
-    for (char delimiter : DELIMITERS) {
-      List<TextRow> rows = new ArrayList<>();
-      try (Reader reader = encoding.open(source)) {
-        CsvText.forEach(
-            reader,
-            delimiter,
-            true,
-            row -> rows.add(new TextRow(file + ":" + row.line(), row.fields())));
-      } catch (CSVException e) {
-        throw new UnusableLedgerException(file + ": a quote is opened and never closed.");
-      }
-      Optional<List<ItemName>> found = under(rows);
-      if (found.isPresent()) {
-        return found.get();
-      }
-      firstLine =
-          firstLine.isEmpty() && !rows.isEmpty()
-              ? UnusableLedgerException.row(rows.get(0).cells())
-              : firstLine;
-    }
-    throw new UnusableLedgerException(
-        file
-            + " is to have the headings Item and Coating in one line; its first is: "
-            + firstLine
-            + ".");
+    return TextTable.read(
+        file,
+        source,
+        rows ->
+            under(
+                rows.stream()
+                    .map(row -> new TextRow(file + ":" + row.line(), row.fields()))
+                    .toList()),
+        " is to have the headings Item and Coating in one line; its first is: ");
   }
 }

@@ -15,7 +15,6 @@ import org.apache.commons.csv.CSVException;
 
 /** Finds out how a ledger is written: encoding, delimiter, headings, order of dates, marks. */
 final class LayoutFinder {
-  private static final char[] DELIMITERS = {',', ';', '\t'};
   private static final int HEAD_CHARS = 1 << 16;
   private static final int HEAD_RECORDS = 100;
   private static final Pattern BRACKET = Pattern.compile("[(\\[]([^)\\]]+)[)\\]]");
@@ -99,7 +98,7 @@ final class LayoutFinder {
       throw new UnusableLedgerException(file + " holds nothing.");
     }
     Candidate best = null;
-    for (char delimiter : DELIMITERS) {
+    for (char delimiter : TextTable.DELIMITERS) {
       Candidate candidate = headings(delimiter, head);
       if (best == null
           || candidate.columns().size() > best.columns().size()

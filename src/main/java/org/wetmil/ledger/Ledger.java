@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 public final class Ledger {
   /** Judgement that the reading of ledgers rests on. */
   public static final List<HouseFigure> HOUSE =
-      List.of(LedgerReader.AMOUNT_TOLERANCE, LedgerReader.LEAST_DIFFERENCE, DateColumn.FIRST_YEAR);
+      List.of(LineMaker.AMOUNT_TOLERANCE, LineMaker.LEAST_DIFFERENCE, DateColumn.FIRST_YEAR);
 
   private final String file;
   private final LedgerSource source;

@@ -1,6 +1,7 @@
 package org.wetmil.measure;
 
 import java.util.Locale;
+import org.wetmil.quantity.Require;
 
 /**
  * Something that interrupts a painted face, listed once for each face that it interrupts.
@@ -25,10 +26,10 @@ public record Opening(
     String id) {
 
   public Opening {
-    Check.positive("widthM", widthM);
-    Check.positive("heightM", heightM);
-    Check.notNegative("count", count);
-    Check.notNegative("revealM", revealM);
+    Require.positive("widthM", widthM);
+    Require.positive("heightM", heightM);
+    Require.notNegative("count", count);
+    Require.notNegative("revealM", revealM);
   }
 
   /** What interrupts the face. */

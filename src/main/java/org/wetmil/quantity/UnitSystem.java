@@ -8,6 +8,11 @@ public enum UnitSystem {
   US,
   METRIC;
 
+  /** As sentences name the units: US units, metric units. */
+  public String word() {
+    return this == US ? "US" : "metric";
+  }
+
   /** Reads the word an estimator writes on a Settings row: {@code US}, {@code feet}, {@code m}. */
   public static Optional<UnitSystem> find(String word) {
     return switch (word.strip().toLowerCase(Locale.ROOT)) {

@@ -1,5 +1,5 @@
 /**
- * Measured amounts as small records, each with one stored unit: length, area, volume, pressure,
- * flow, speed, hours, money. A conversion happens here or not at all.
+ * Units and what they measure: their exact sizes, and the unit that a quantity has in each family.
+ * A conversion happens here or not at all.
  */
 package org.wetmil.quantity;

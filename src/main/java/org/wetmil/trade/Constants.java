@@ -22,30 +22,6 @@ public final class Constants {
           "ft2 mil/gal",
           DERIVED,
           "231 in3 in a gallon, 144 in2 in a ft2; handbooks print 1604");
-  public static final Constant ONE_PASS_MIL =
-      new Constant(
-          "Wet film of one pass: mil for 1 gpm, 1 in of fan, 1 ft/min",
-          19_250,
-          "mil in ft/min per gpm",
-          DERIVED,
-          "spread of one gallon at one mil x 12; the same from the field-sprayer rule"
-              + " gpm = gal/acre x mph x in / 5940 of university extension sheets");
-
-  public static final Constant DISCHARGE_COEFFICIENT =
-      new Constant(
-          "Discharge coefficient of a tip",
-          0.80,
-          "ratio",
-          PUBLISHED,
-          "textbook short tube (sharp-edged orifice 0.62, well-shaped nozzle about 0.97);"
-              + " that a tip is one is our assumption");
-  public static final Constant WATER_NOZZLE =
-      new Constant(
-          "Water nozzle: gpm for 1 in bore at 1 psi",
-          29.84,
-          "gpm/(in2 psi^0.5)",
-          PUBLISHED,
-          "fire-service hydraulics training texts");
   public static final Constant LAMINAR_LIMIT =
       new Constant(
           "Reynolds number up to which a hose runs laminar",
@@ -64,20 +40,9 @@ public final class Constants {
           "in",
           PRACTICE,
           "from memory; MIL-HDBK-1110 gives 12 to 15 in for airless spraying");
-  public static final Constant WORN_FLOW_RISE =
-      new Constant(
-          "Flow above the mark at which a tip counts as worn",
-          0.10,
-          "share",
-          PUBLISHED,
-          "university extension sheets on spray nozzles");
   public static final Constant REPLACE_FLOW_RISE =
       new Constant(
           "Flow above the mark at which a tip is replaced", 0.25, "share", HOUSE, "our own");
-  public static final Constant FILTER_OPENING_SHARE =
-      new Constant(
-          "Greatest filter opening as a share of the orifice", 0.6, "share", HOUSE, "our own");
-
   public static final Constant MAGNUS_A =
       new Constant(
           "Magnus formula over water, factor", 17.62, "ratio", PUBLISHED, "attributed to the WMO");
@@ -91,15 +56,10 @@ public final class Constants {
           GALLON_IN3,
           GRAVITY_M_PER_S2,
           SPREAD_FT2_MIL_PER_GAL,
-          ONE_PASS_MIL,
-          DISCHARGE_COEFFICIENT,
-          WATER_NOZZLE,
           LAMINAR_LIMIT,
           FAN_IN_PER_DIGIT,
           STANDARD_DISTANCE_IN,
-          WORN_FLOW_RISE,
           REPLACE_FLOW_RISE,
-          FILTER_OPENING_SHARE,
           MAGNUS_A,
           MAGNUS_B_C);
 

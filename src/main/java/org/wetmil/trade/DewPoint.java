@@ -1,5 +1,6 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
 import org.wetmil.quantity.Unit;
 
 /**

@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /**
  * Wet and dry film, and the film that a gun lays.
  *
@@ -122,23 +124,6 @@ public final class Film {
     Require.positive("workIn", workIn);
     Require.positive("fanIn", fanIn);
     return hit * Math.min(1, workIn / fanIn);
-  }
-
-  /**
-   * Wet film of one pass in the units of the trade, before any loss: 19,250 gpm / (in x ft/min)
-   * (derived from the field-sprayer rule gpm = gal/acre x mph x in / 5940). Twice that at 50 %
-   * overlap.
-   *
-   * @param flowGpm flow through the tip in US gallons per minute, at least 0
-   * @param fanIn width of the fan on the surface in inches, above 0
-   * @param speedFtPerMin speed of the gun in ft/min, above 0
-   * @return wet film in mil
-   */
-  public static double onePassWetMil(double flowGpm, double fanIn, double speedFtPerMin) {
-    Require.notNegative("flowGpm", flowGpm);
-    Require.positive("fanIn", fanIn);
-    Require.positive("speedFtPerMin", speedFtPerMin);
-    return Constants.ONE_PASS_MIL.value() * flowGpm / (fanIn * speedFtPerMin);
   }
 
   private static double thinnedSolids(double volumeSolids, double thinnerShare) {

@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /**
  * The dry films that a specification accepts on the wall, as gauges read them.
  *

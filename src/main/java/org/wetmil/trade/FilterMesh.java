@@ -3,6 +3,7 @@ package org.wetmil.trade;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
+import org.wetmil.quantity.Require;
 import org.wetmil.quantity.Unit;
 
 /**
@@ -37,20 +38,11 @@ public enum FilterMesh {
   }
 
   /**
-   * The coarsest filter that still holds back what would clog an orifice: its opening is at most
-   * 0.6 of the orifice (house).
+   * The coarsest filter that still holds back what would clog an orifice.
    *
    * @param orificeThou diameter of the orifice in thousandths of an inch, above 0
-   * @return the mesh, or empty when even the finest is too coarse
-   */
-  public static Optional<FilterMesh> coarsestFor(double orificeThou) {
-    return coarsestFor(orificeThou, Constants.FILTER_OPENING_SHARE.value());
-  }
-
-  /**
-   * The same for another share of the orifice.
-   *
    * @param share greatest opening against the orifice, above 0
+   * @return the mesh, or empty when even the finest is too coarse
    */
   public static Optional<FilterMesh> coarsestFor(double orificeThou, double share) {
     Require.positive("orificeThou", orificeThou);

@@ -1,5 +1,6 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
 import org.wetmil.quantity.Unit;
 
 /**
@@ -75,34 +76,6 @@ public final class Flow {
     Require.positive("testGpm", testGpm);
     Require.positive("testPsi", testPsi);
     return testGpm / theoreticalGpm(orificeThou, testPsi, densityKgPerL);
-  }
-
-  /**
-   * The water form of the orifice equation as fire services print it: gpm = 29.84 C d² sqrt(p)
-   * (published). The law of {@link #gpm} at 0.9990 kg/L.
-   *
-   * @param nozzleCoefficient C, above 0 and at most 1
-   * @param boreIn bore of the nozzle in inches, above 0
-   * @param psi pressure at the nozzle in psi, at least 0
-   * @return flow of water in US gallons per minute
-   */
-  public static double waterNozzleGpm(double nozzleCoefficient, double boreIn, double psi) {
-    Require.share("nozzleCoefficient", nozzleCoefficient);
-    Require.positive("boreIn", boreIn);
-    Require.notNegative("psi", psi);
-    return Constants.WATER_NOZZLE.value() * nozzleCoefficient * boreIn * boreIn * Math.sqrt(psi);
-  }
-
-  /**
-   * Speed of the jet as it leaves the orifice, without friction: sqrt(2 dP / rho) (published,
-   * Bernoulli).
-   *
-   * @param gunPsi pressure at the tip in psi, at least 0
-   * @param densityKgPerL density of the coating as sprayed in kg/L, above 0
-   * @return speed in ft/s
-   */
-  public static double jetFtPerS(double gunPsi, double densityKgPerL) {
-    return Unit.METRE.to(Unit.FOOT, jetMPerS(gunPsi, densityKgPerL));
   }
 
   /**

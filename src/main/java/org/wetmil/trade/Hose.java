@@ -2,6 +2,7 @@ package org.wetmil.trade;
 
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.wetmil.quantity.Require;
 import org.wetmil.quantity.Unit;
 
 /**

@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /** How far a gallon goes, and how many gallons an area takes; always of unthinned coating. */
 public final class Spread {
   private Spread() {}
@@ -16,19 +18,6 @@ public final class Spread {
     Require.share("volumeSolids", volumeSolids);
     Require.positive("dryMil", dryMil);
     return Constants.SPREAD_FT2_MIL_PER_GAL.value() * volumeSolids / dryMil;
-  }
-
-  /**
-   * Theoretical spread in metric units: 1000 VS / DFT (derived, exact).
-   *
-   * @param volumeSolids VS of the unthinned coating, share above 0 and at most 1
-   * @param dryMicron dry film in micrometres, above 0
-   * @return m² per litre without any loss
-   */
-  public static double theoreticalM2PerL(double volumeSolids, double dryMicron) {
-    Require.share("volumeSolids", volumeSolids);
-    Require.positive("dryMicron", dryMicron);
-    return 1000 * volumeSolids / dryMicron;
   }
 
   /**

@@ -3,6 +3,7 @@ package org.wetmil.trade;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.wetmil.quantity.Require;
 
 /**
  * A tip code: a fan digit followed by the orifice in thousandths of an inch (practice).

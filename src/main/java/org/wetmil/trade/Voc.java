@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /**
  * Volatile organic compounds of a coating as it is sprayed, in grams to the litre, by the two ways
  * in which rules count them.

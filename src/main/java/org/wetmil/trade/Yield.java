@@ -1,5 +1,7 @@
 package org.wetmil.trade;
 
+import org.wetmil.quantity.Require;
+
 /** The share of the paint used that is found again as film on the surface. */
 public final class Yield {
   private Yield() {}

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -395,8 +396,8 @@ class BuiltInTablesTest {
         .isEqualTo(new Lookup.Unknown<>("DTM", List.of("latex", "oil-based", "two-part")));
   }
 
-  static List<String> filesOfOtherWords() {
-    return OtherWords.FILES;
+  static Collection<String> filesOfOtherWords() {
+    return OtherWords.FILES.values();
   }
 
   /** A surface that a language has no word for would stop every bid in it. */

@@ -53,6 +53,15 @@ class NamesTest {
   }
 
   @Test
+  void aNameSaidAmongOtherWordsIsOfferedTheLongestFirst() {
+    assertThat(Names.nearest("concrete block wall", Stream.of("ceiling", "walls")))
+        .containsExactly("walls");
+    assertThat(Names.nearest("panel doors of the old east wing", Stream.of("doors", "panel door")))
+        .containsExactly("panel door", "doors");
+    assertThat(Names.nearest("wallpaper of the corridor", Stream.of("wall"))).isEmpty();
+  }
+
+  @Test
   void aLongRemarkIsNotTakenForAMisspeltName() {
     assertThat(Names.nearest("see the note of the architect ".repeat(1000), Stream.of("walls")))
         .isEmpty();

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -162,6 +163,6 @@ class LedgerChecksTest {
 
   private static Map<String, List<String>> names() {
     return Arrays.stream(new String[] {"latex", "primer", "epoxy"})
-        .collect(java.util.stream.Collectors.toMap(name -> name, name -> List.<String>of()));
+        .collect(Collectors.toMap(name -> name, name -> List.<String>of()));
   }
 }

@@ -42,12 +42,6 @@ class SayTest {
   }
 
   @Test
-  void theTextOfACellIsQuotedOnOneLineAndCutShort() {
-    assertThat(Say.quoted(" two\nlines ")).isEqualTo("\"two lines\"");
-    assertThat(Say.quoted("x".repeat(50))).isEqualTo("\"" + "x".repeat(40) + "...\"");
-  }
-
-  @Test
   void wordsAreJoinedAsInASentence() {
     assertThat(Say.and(List.of("length", "width", "height"))).isEqualTo("length, width and height");
     assertThat(Say.or(List.of("latex"))).isEqualTo("latex");

@@ -38,6 +38,7 @@ class CompareCommandTest {
     assertThat(ran.out()).contains("      Length: 12 ft -> 15 ft (Bid!C2)");
     assertThat(ran.out()).anyMatch(line -> line.contains("Office, walls, latex: area +54.0"));
     assertThat(ran.out()).noneMatch(line -> line.contains("only in"));
+    assertThat(ran.out()).anyMatch(line -> line.startsWith("Each figure is rounded by itself"));
     assertThat(folder.resolve("b-compared.xlsx")).exists();
   }
 

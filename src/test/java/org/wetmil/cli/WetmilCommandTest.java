@@ -12,6 +12,14 @@ class WetmilCommandTest {
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
 
+  /** A fault says to run again with it, whichever command met it. */
+  @Test
+  void everyCommandKnowsTrace() {
+    assertThat(WetmilCommand.commandLine().getSubcommands().values())
+        .isNotEmpty()
+        .allMatch(command -> command.getCommandSpec().findOption(WetmilCommand.TRACE) != null);
+  }
+
   @Test
   void printsTheVersionThatTheBuildStates() {
     assertThat(execute("--version")).isZero();

@@ -2,6 +2,7 @@ package org.wetmil.estimate;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.catalogue.Catalogue;
@@ -130,7 +131,7 @@ public final class Bids {
 
   /** A row of an estimator's table: pairs of heading and value. */
   public static StatedRow row(int number, Object... pairs) {
-    Map<String, StatedRow.StatedCell> cells = new java.util.LinkedHashMap<>();
+    Map<String, StatedRow.StatedCell> cells = new LinkedHashMap<>();
     for (int i = 0; i < pairs.length; i += 2) {
       boolean numeric = pairs[i + 1] instanceof Number;
       double value = numeric ? ((Number) pairs[i + 1]).doubleValue() : Double.NaN;

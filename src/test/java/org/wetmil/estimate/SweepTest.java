@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.wetmil.catalogue.Tables;
 import org.wetmil.formula.Place;
 import org.wetmil.formula.TextFormula;
 
@@ -94,7 +95,7 @@ class SweepTest {
         value = factor.value(sample.basis());
       } else {
         EntryPlace entry = (EntryPlace) place;
-        var table = org.wetmil.catalogue.Tables.find(entry.table()).orElseThrow();
+        var table = Tables.find(entry.table()).orElseThrow();
         var stated = sample.catalogue().table(table).get(entry.row()).get(entry.heading());
         name = "Basis_" + (entry.row() + "_" + entry.heading()).replaceAll("[^A-Za-z0-9]+", "_");
         value = stated.quantity().shown(stated.number(), sample.basis());

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -206,7 +207,7 @@ public final class BrokenRun {
     try (Stream<Path> all = Files.walk(folder)) {
       files = new ArrayList<>(all.toList());
     }
-    java.util.Collections.reverse(files);
+    Collections.reverse(files);
     for (Path file : files) {
       if (!file.equals(folder)) {
         Files.delete(file);

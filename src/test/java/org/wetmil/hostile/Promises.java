@@ -1,6 +1,8 @@
 package org.wetmil.hostile;
 
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,10 +59,10 @@ final class Promises {
       }
       for (String part : reader.zip().names()) {
         try (InputStream in = reader.zip().bytes(part)) {
-          in.transferTo(java.io.OutputStream.nullOutputStream());
+          in.transferTo(OutputStream.nullOutputStream());
         }
       }
-    } catch (WorkbookException | java.io.IOException e) {
+    } catch (WorkbookException | IOException e) {
       problems.add("the result cannot be read: " + shortened(e.getMessage()));
     }
     return problems;

@@ -3,6 +3,7 @@ package org.wetmil.hostile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -114,14 +115,11 @@ final class Wholes {
   }
 
   static String purchases() {
-    return new String(
-        bytes(SAMPLES.resolve("spring-month-purchases.csv")),
-        java.nio.charset.StandardCharsets.UTF_8);
+    return new String(bytes(SAMPLES.resolve("spring-month-purchases.csv")), StandardCharsets.UTF_8);
   }
 
   static String actuals() {
-    return new String(
-        bytes(SAMPLES.resolve("past-bids-actuals.csv")), java.nio.charset.StandardCharsets.UTF_8);
+    return new String(bytes(SAMPLES.resolve("past-bids-actuals.csv")), StandardCharsets.UTF_8);
   }
 
   /** One of the past bids. */

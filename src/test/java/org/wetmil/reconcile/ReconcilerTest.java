@@ -84,7 +84,8 @@ class ReconcilerTest {
     CoatingUse latex =
         useOf(run(List.of(clinic()), "2026-03-02,1042,A,latex,50,gal,1500.00,Bill"), "latex");
 
-    assertThat(latex.bid().plannedYield()).isCloseTo(0.665, within(1e-12));
+    assertThat(latex.bid().theoreticalGal() / latex.bid().paintGal())
+        .isCloseTo(0.665, within(1e-12));
     assertThat(latex.foundYield()).isCloseTo(0.532, within(1e-12));
     assertThat(latex.impliedTransferEfficiency()).isCloseTo(0.56, within(1e-12));
     assertThat(latex.impliedLoss()).isCloseTo(0.44, within(1e-12));

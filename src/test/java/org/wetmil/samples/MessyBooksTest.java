@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -40,10 +41,7 @@ class MessyBooksTest {
                 "$", new BigDecimal("1896.00"),
                 // 190 + 1295.50 - 41 + 21 + 9 and 180 + 45
                 "EUR", new BigDecimal("1699.50")));
-    assertThat(
-            java.util.Arrays.stream(Place.values())
-                .mapToLong(place -> result.at(place).lines())
-                .sum())
+    assertThat(Arrays.stream(Place.values()).mapToLong(place -> result.at(place).lines()).sum())
         .isEqualTo(22);
     assertThat(report.findings()).extracting(Finding::check).doesNotContain("ledger-total");
   }

@@ -31,12 +31,12 @@ class FilterMeshTest {
   @ParameterizedTest
   @CsvSource({"7, 200", "9, 200", "10, 100", "16, 100", "17, 60", "19, 60", "20, 50", "40, 30"})
   void theFilterIsTheCoarsestThatHoldsBackWhatWouldClog(int orificeThou, int mesh) {
-    assertThat(FilterMesh.coarsestFor(orificeThou))
+    assertThat(FilterMesh.coarsestFor(orificeThou, 0.6))
         .hasValueSatisfying(found -> assertThat(found.number()).isEqualTo(mesh));
   }
 
   @Test
   void noFilterIsFineEnoughForATinyOrifice() {
-    assertThat(FilterMesh.coarsestFor(4)).isEmpty();
+    assertThat(FilterMesh.coarsestFor(4, 0.6)).isEmpty();
   }
 }

@@ -47,7 +47,7 @@ class SpreadTest {
     boolean isMetric = row.text("unit").equals("m2/L");
     double theoretical =
         isMetric
-            ? Spread.theoreticalM2PerL(solids, film)
+            ? metric(Spread.theoreticalFt2PerGal(solids, Unit.MICROMETRE.to(Unit.MIL, film)))
             : Spread.theoreticalFt2PerGal(solids, film);
     double exact = isMetric ? 1000 : Constants.SPREAD_FT2_MIL_PER_GAL.value();
     double practical =
@@ -105,10 +105,13 @@ class SpreadTest {
 
   @Test
   void usAndMetricSpreadAreTheSameFigureInOtherUnits() {
-    double us = Spread.theoreticalFt2PerGal(0.65, 5);
-    double metric = Spread.theoreticalM2PerL(0.65, Unit.MIL.to(Unit.MICROMETRE, 5));
-    assertThat(Unit.SQUARE_FOOT_PER_GALLON.to(Unit.SQUARE_METRE_PER_LITRE, us))
-        .isCloseTo(metric, within(1e-12));
+    double micrometre = Unit.MIL.to(Unit.MICROMETRE, 5);
+    assertThat(metric(Spread.theoreticalFt2PerGal(0.65, 5)))
+        .isCloseTo(1000 * 0.65 / micrometre, within(1e-12));
+  }
+
+  private static double metric(double ft2PerGal) {
+    return Unit.SQUARE_FOOT_PER_GALLON.to(Unit.SQUARE_METRE_PER_LITRE, ft2PerGal);
   }
 
   @Test

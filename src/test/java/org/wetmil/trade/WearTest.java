@@ -18,12 +18,8 @@ class WearTest {
   @ParameterizedTest
   @MethodSource("rises")
   void flowRisesWithTheSquareOfTheDiameter(Published.Row row) {
-    row.check(Wear.flowRise(row.number("fromThou"), row.number("toThou")));
-  }
-
-  @Test
-  void oneSizeIsTwoThousandths() {
-    assertThat(Wear.oneSizeFlowRise(17)).isEqualTo(Wear.flowRise(17, 19));
+    double asNew = Flow.theoreticalGpm(row.number("fromThou"), 2000, 1.3);
+    row.check(Flow.theoreticalGpm(row.number("toThou"), 2000, 1.3) / asNew - 1);
   }
 
   @Test

@@ -38,6 +38,11 @@ public record Inseparable(GroupedBy firstBy, String first, GroupedBy secondBy, S
     return (by == firstBy && group.equals(first)) || (by == secondBy && group.equals(second));
   }
 
+  /** The other of the two. */
+  public String partnerOf(GroupedBy by, String group) {
+    return by == firstBy && group.equals(first) ? second : first;
+  }
+
   private static boolean isTogether(
       List<Observation> list, GroupedBy firstBy, String first, GroupedBy secondBy, String second) {
     return list.stream()

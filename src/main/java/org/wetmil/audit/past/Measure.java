@@ -1,5 +1,6 @@
 package org.wetmil.audit.past;
 
+import java.util.Locale;
 import org.wetmil.quantity.Quantity;
 
 /** What is compared, each apart from the other. */
@@ -19,6 +20,11 @@ public enum Measure {
 
   public String word() {
     return word;
+  }
+
+  /** The word as a sentence or a heading begins with it. */
+  public String title() {
+    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
   public Quantity quantity() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.wetmil.catalogue.Setting;
-import org.wetmil.quantity.UnitSystem;
 
 /** What is to be said of a comparison beside its figures. */
 public final class CompareWords {
@@ -26,7 +25,7 @@ public final class CompareWords {
     if (compared.a().system() != compared.b().system()) {
       notes.add(
           "A is in %s units and B in %s; figures are in those of B, and inputs that agree where they are rounded count as the same."
-              .formatted(units(compared.a().system()), units(compared.b().system())));
+              .formatted(compared.a().system().word(), compared.b().system().word()));
     }
     if (!compared.oneCurrency()) {
       notes.add(
@@ -48,6 +47,11 @@ public final class CompareWords {
                     + " the settings and tables of B first, then the lines of B; another order"
                     + " would split the difference in another way."
                 : "Before is what the lines of A come to with the settings and tables of B.");
+    if (!compared.isSame()) {
+      notes.add(
+          "Each figure is rounded by itself where it is shown, so that shown parts can miss what"
+              + " they add up to by a hundredth or two.");
+    }
     return notes;
   }
 
@@ -63,9 +67,5 @@ public final class CompareWords {
   /** The currency, or a word for it where none is named. */
   public static String currency(BidComparison compared) {
     return compared.currency().isBlank() ? "as stated" : compared.currency();
-  }
-
-  private static String units(UnitSystem system) {
-    return system == UnitSystem.US ? "US" : "metric";
   }
 }

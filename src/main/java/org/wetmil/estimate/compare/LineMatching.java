@@ -2,16 +2,17 @@ package org.wetmil.estimate.compare;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.wetmil.catalogue.Names;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.InputColumn;
@@ -62,12 +63,16 @@ public record LineMatching(List<LinePair> pairs, List<BidLine> onlyA, List<BidLi
   }
 
   private static final class Matcher {
+    private final List<BidLine> allA;
     private final List<BidLine> allB;
-    private final Set<BidLine> a = new LinkedHashSet<>();
-    private final Set<BidLine> b = new LinkedHashSet<>();
-    private final Map<BidLine, LinePair> pairs = new LinkedHashMap<>();
+
+    // by the line itself: two that say the same may stand side by side in one row
+    private final Set<BidLine> a = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Set<BidLine> b = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Map<BidLine, LinePair> pairs = new IdentityHashMap<>();
 
     Matcher(List<BidLine> a, List<BidLine> b) {
+      this.allA = a;
       this.allB = b;
       this.a.addAll(a);
       this.b.addAll(b);
@@ -82,7 +87,11 @@ public record LineMatching(List<LinePair> pairs, List<BidLine> onlyA, List<BidLi
       unique(LineMatching::elsewhere, LinePair.How.ELSEWHERE);
       inOrder(line -> key(line, SURFACE), LinePair.How.ORDER);
       List<LinePair> found = allB.stream().filter(pairs::containsKey).map(pairs::get).toList();
-      return new LineMatching(found, List.copyOf(a), List.copyOf(b));
+      return new LineMatching(found, left(allA, a), left(allB, b));
+    }
+
+    private static List<BidLine> left(List<BidLine> all, Set<BidLine> unpaired) {
+      return all.stream().filter(unpaired::contains).toList();
     }
 
     private void pair(BidLine one, BidLine other, LinePair.How how) {
@@ -92,8 +101,8 @@ public record LineMatching(List<LinePair> pairs, List<BidLine> onlyA, List<BidLi
     }
 
     private void unique(Function<BidLine, String> key, LinePair.How how) {
-      Map<String, List<BidLine>> ones = grouped(a, key);
-      Map<String, List<BidLine>> others = grouped(b, key);
+      Map<String, List<BidLine>> ones = grouped(allA, a, key);
+      Map<String, List<BidLine>> others = grouped(allB, b, key);
       ones.forEach(
           (name, lines) -> {
             List<BidLine> there = others.getOrDefault(name, List.of());
@@ -104,8 +113,8 @@ public record LineMatching(List<LinePair> pairs, List<BidLine> onlyA, List<BidLi
     }
 
     private void inOrder(Function<BidLine, String> key, LinePair.How how) {
-      Map<String, List<BidLine>> others = grouped(b, key);
-      grouped(a, key)
+      Map<String, List<BidLine>> others = grouped(allB, b, key);
+      grouped(allA, a, key)
           .forEach(
               (name, lines) -> {
                 List<BidLine> there = others.getOrDefault(name, List.of());
@@ -117,8 +126,8 @@ public record LineMatching(List<LinePair> pairs, List<BidLine> onlyA, List<BidLi
 
     /** The two of a room that are most alike, where no other is as much alike to either. */
     private void similar() {
-      Map<String, List<BidLine>> others = grouped(b, line -> key(line, ROOM));
-      grouped(a, line -> key(line, ROOM))
+      Map<String, List<BidLine>> others = grouped(allB, b, line -> key(line, ROOM));
+      grouped(allA, a, line -> key(line, ROOM))
           .forEach((room, lines) -> similar(lines, others.getOrDefault(room, List.of())));
     }
 
@@ -150,11 +159,9 @@ public record LineMatching(List<LinePair> pairs, List<BidLine> onlyA, List<BidLi
     }
 
     private static Map<String, List<BidLine>> grouped(
-        Collection<BidLine> lines, Function<BidLine, String> key) {
-      Map<String, List<BidLine>> groups = new LinkedHashMap<>();
-      lines.forEach(
-          line -> groups.computeIfAbsent(key.apply(line), none -> new ArrayList<>()).add(line));
-      return groups;
+        List<BidLine> all, Set<BidLine> unpaired, Function<BidLine, String> key) {
+      return left(all, unpaired).stream()
+          .collect(Collectors.groupingBy(key, LinkedHashMap::new, Collectors.toList()));
     }
   }
 

@@ -3,7 +3,6 @@ package org.wetmil.estimate.explain;
 import java.util.List;
 import java.util.Optional;
 import org.wetmil.estimate.FilledColumn;
-import org.wetmil.estimate.Given;
 import org.wetmil.formula.Expr;
 import org.wetmil.formula.Place;
 
@@ -25,10 +24,5 @@ public record Step(
   /** The filled column that it stands in; empty for a figure without a cell. */
   public Optional<FilledColumn> column() {
     return of instanceof FilledColumn column ? Optional.of(column) : Optional.empty();
-  }
-
-  /** Whether it is a figure without a cell. */
-  public boolean isGiven() {
-    return of instanceof Given;
   }
 }

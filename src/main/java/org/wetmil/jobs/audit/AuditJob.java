@@ -14,6 +14,7 @@ import org.wetmil.audit.Audit;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.ledger.Actuals;
 import org.wetmil.ledger.UnusableLedgerException;
@@ -105,8 +106,8 @@ public final class AuditJob {
                     FileName.of(options.today()),
                     problem.sheet() + "!" + problem.address(),
                     "cannot be used",
-                    "\"%s\" stands there; expected %s."
-                        .formatted(problem.raw(), problem.expected()))));
+                    "%s stands there; expected %s."
+                        .formatted(Quoted.of(problem.raw()), problem.expected()))));
     return today;
   }
 

@@ -16,6 +16,7 @@ import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.past.StatedActuals;
 import org.wetmil.catalogue.Names;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.ledger.Actuals;
 import org.wetmil.ledger.ActualsLine;
 import org.wetmil.workbook.audit.AuditFinding;
@@ -76,17 +77,17 @@ final class Outcomes {
     say(
         problem.line(),
         "cannot be read",
-        "\"%s\" stands under %s; expected %s."
-            .formatted(problem.raw(), problem.heading(), problem.expected()));
+        "%s stands under %s; expected %s."
+            .formatted(Quoted.of(problem.raw()), problem.heading(), problem.expected()));
   }
 
   private void doubtful(Actuals.DoubtfulDate doubtful) {
     say(
         doubtful.line(),
         "day or month",
-        "\"%s\" is read as %s, but %s; write such dates as %s, or Year and Drift may be wrong."
+        "%s is read as %s, but %s; write such dates as %s, or Year and Drift may be wrong."
             .formatted(
-                doubtful.raw(),
+                Quoted.of(doubtful.raw()),
                 doubtful.date(),
                 doubtful.mixed()
                     ? "some dates of the column have the day first and some the month"

@@ -2,6 +2,7 @@ package org.wetmil.jobs.explain;
 
 import java.util.Optional;
 import org.wetmil.workbook.stream.CellAddress;
+import org.wetmil.workbook.stream.SheetReference;
 
 /**
  * The cell that somebody asks about.
@@ -19,7 +20,7 @@ public record Asked(String sheet, int row, Optional<Integer> column) {
    */
   public static Asked of(String text) {
     int mark = text.lastIndexOf('!');
-    String sheet = mark < 0 ? "" : unquoted(text.substring(0, mark).strip());
+    String sheet = mark < 0 ? "" : SheetReference.unquoted(text.substring(0, mark).strip());
     String cell = text.substring(mark + 1).strip().replace("$", "");
     if (cell.matches("\\d{1,7}")) {
       int row = Integer.parseInt(cell);
@@ -36,11 +37,6 @@ public record Asked(String sheet, int row, Optional<Integer> column) {
                         + text
                         + "\" is no cell; write it as in H12, Bid!H12 or 'Bid sheet'!H12, or name"
                         + " a row as in 12"));
-  }
-
-  private static String unquoted(String name) {
-    boolean quoted = name.length() > 2 && name.startsWith("'") && name.endsWith("'");
-    return quoted ? name.substring(1, name.length() - 1).replace("''", "'") : name;
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
@@ -17,8 +18,6 @@ import org.wetmil.workbook.stream.CellAddress;
 
 /** Words what was read from the cells of a line, and what stood in for those that are blank. */
 final class ReadCells {
-  private static final int LONGEST = 40;
-
   private final Catalogue catalogue;
   private final FilledCells.Place place;
   private final FilledLine filled;
@@ -39,16 +38,10 @@ final class ReadCells {
             place.cells(column).stream()
                 .map(CellAddress::toString)
                 .collect(Collectors.joining(" and "));
-        rows.add(
-            List.of(column.heading(), cells, "\"" + quoted(value.raw()) + "\"", meaning(column)));
+        rows.add(List.of(column.heading(), cells, Quoted.of(value.raw()), meaning(column)));
       }
     }
     return rows;
-  }
-
-  private static String quoted(String raw) {
-    String plain = raw.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
-    return plain.length() > LONGEST ? plain.substring(0, LONGEST).strip() + "..." : plain;
   }
 
   String meaning(InputColumn column) {

@@ -7,6 +7,7 @@ import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
 import org.wetmil.workbook.read.table.RowKind;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** What is said when a cell belongs to no bid line. */
 final class Reply {
@@ -34,7 +35,7 @@ final class Reply {
             : String.valueOf(asked.row());
     return sheet.matches("[\\p{L}\\p{N}_]+")
         ? sheet + "!" + cell
-        : "'" + sheet.replace("'", "''") + "'!" + cell;
+        : SheetReference.quoted(sheet) + "!" + cell;
   }
 
   static String noSheet(Asked asked, List<String> bidSheets) {

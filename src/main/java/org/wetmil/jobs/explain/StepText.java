@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Entry;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.Row;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.CoatPlan;
@@ -229,13 +230,15 @@ final class StepText {
       return "The line counts in the totals: "
           + (filled.line().text(InputColumn.INCLUDE).isEmpty()
               ? "Include is blank."
-              : "Include says \"" + filled.line().text(InputColumn.INCLUDE) + "\".");
+              : "Include says " + include() + ".");
     }
     return filled.isFilled()
-        ? "The line is left out of the totals: Include says \""
-            + filled.line().text(InputColumn.INCLUDE)
-            + "\"."
+        ? "The line is left out of the totals: Include says " + include() + "."
         : "The line is not filled, so it does not count in the totals.";
+  }
+
+  private String include() {
+    return Quoted.of(filled.line().text(InputColumn.INCLUDE));
   }
 
   /** Which of several figures applies, where one is chosen by a comparison. */

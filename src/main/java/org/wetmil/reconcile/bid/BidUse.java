@@ -40,11 +40,6 @@ public record BidUse(
     return coatedFt2 / areaFt2;
   }
 
-  /** Share of the paint bid that the film holds. */
-  public double plannedYield() {
-    return theoreticalGal / paintGal;
-  }
-
   /** The same with no price stated. */
   BidUse withoutPrice() {
     return new BidUse(

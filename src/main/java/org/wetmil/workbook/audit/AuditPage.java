@@ -1,6 +1,7 @@
 package org.wetmil.workbook.audit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -53,9 +54,7 @@ final class AuditPage {
 
   /** Writes the text; gives the first free row, from 0. */
   int write() {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(sheet, WIDTHS);
     Verdict verdict = book.audit().verdict();
     rows.row().text("Were our bids right?", look.title());
     rows.height(24);
@@ -133,7 +132,7 @@ final class AuditPage {
     rows.row().text(text, style);
     int row = rows.number() - 1;
     sheet.addMergedRegion(new CellRangeAddress(row, row, 0, WIDTHS.length - 1));
-    int width = java.util.Arrays.stream(WIDTHS).sum();
+    int width = Arrays.stream(WIDTHS).sum();
     rows.height(Heights.points(Heights.lines(text, width)));
   }
 
@@ -145,6 +144,11 @@ final class AuditPage {
       rows.text(headings[i], look.band(i > 0));
     }
     book.audit().measures().forEach(this::figures);
+    sentence(
+        "Taken/bid is of all jobs added up, so that large ones weigh most. How much jobs ran over or"
+            + " under, below, is their mean, in which each weighs the same; the two differ where"
+            + " large jobs came out otherwise than small ones.",
+        look.text(true));
   }
 
   private void figures(MeasureAudit audit) {
@@ -156,7 +160,7 @@ final class AuditPage {
     double estimated = JobsSheet.shown(measure, audit.ratios().all().estimated(), book.system());
     double actual = JobsSheet.shown(measure, audit.ratios().all().actual(), book.system());
     int row = rows.row().number();
-    rows.text(capital(measure) + " (" + unit + ")", look.strong())
+    rows.text(measure.title() + " (" + unit + ")", look.strong())
         .formula("COUNT(" + taken + ")", audit.ratios().jobs().size(), look.number(0))
         .formula(
             "SUMIF(" + taken + ",\">0\"," + columns.bid().all(jobs) + ")",
@@ -193,7 +197,7 @@ final class AuditPage {
       String places = JobsColumn.OfMeasure.of(audit.measure()).place().all(book.jobs().size());
       Inside inside = audit.inside();
       int row = rows.row().number();
-      rows.text(capital(audit.measure()), look.strong())
+      rows.text(audit.measure().title(), look.strong())
           .formula("SUM(C%d:E%d)".formatted(row, row), inside.jobs(), look.number(0))
           .formula(count(places, PlacedJob.Place.BELOW), inside.below(), look.number(0))
           .formula(count(places, PlacedJob.Place.INSIDE), inside.inside(), look.number(0))
@@ -210,10 +214,6 @@ final class AuditPage {
 
   private static String count(String places, PlacedJob.Place place) {
     return "COUNTIF(" + places + ",\"" + place.word() + "\")";
-  }
-
-  private static String capital(Measure measure) {
-    return measure.word().substring(0, 1).toUpperCase(Locale.ROOT) + measure.word().substring(1);
   }
 
   private static double meanMiss(MeasureAudit audit) {

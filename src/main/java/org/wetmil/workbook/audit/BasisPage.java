@@ -2,7 +2,6 @@ package org.wetmil.workbook.audit;
 
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
@@ -25,15 +24,15 @@ final class BasisPage {
   }
 
   void write() {
-    sheet.setColumnWidth(0, 26 * 256);
-    sheet.setColumnWidth(1, WIDTH * 256);
+    Pages.width(sheet, 0, 26);
+    Pages.width(sheet, 1, WIDTH);
     rows.row().text("Basis of this audit", look.title());
     rows.gap();
     fact("Folder", book.stamp().folder());
     fact("List of actuals", book.stamp().actuals().isEmpty() ? "none" : book.stamp().actuals());
     fact("Audited on", book.stamp().date().toString());
     fact("Audited by", "Wetmil " + book.stamp().version());
-    fact("Units", book.system() == UnitSystem.US ? "US" : "metric");
+    fact("Units", book.system().word());
     rows.gap();
     for (List<String> line : LINES) {
       fact(line.get(0), line.get(1));

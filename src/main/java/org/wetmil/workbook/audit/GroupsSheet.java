@@ -84,11 +84,7 @@ final class GroupsSheet {
     List<String> partners =
         audit.inseparable().stream()
             .filter(pair -> group.by() != null && pair.names(group.by(), group.group()))
-            .map(
-                pair ->
-                    pair.firstBy() == group.by() && pair.first().equals(group.group())
-                        ? pair.second()
-                        : pair.first())
+            .map(pair -> pair.partnerOf(group.by(), group.group()))
             .toList();
     return String.join(", ", partners);
   }

@@ -18,7 +18,7 @@ final class ListSheet {
     rows.height(HEADINGS_PT);
     for (int i = 0; i < headings.length; i++) {
       rows.text(headings[i], look.heading());
-      sheet.setColumnWidth(i, widths[i] * 256);
+      Pages.width(sheet, i, widths[i]);
     }
     return rows;
   }

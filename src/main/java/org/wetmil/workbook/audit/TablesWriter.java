@@ -3,6 +3,7 @@ package org.wetmil.workbook.audit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.wetmil.audit.change.Suggestion;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
 import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
 
 /** Writes suggested figures as the sheets that a bid states its tables on. */
@@ -38,7 +40,7 @@ public final class TablesWriter {
         .forEach(
             suggestion ->
                 tables
-                    .computeIfAbsent(suggestion.table(), table -> new java.util.ArrayList<>())
+                    .computeIfAbsent(suggestion.table(), table -> new ArrayList<>())
                     .add(suggestion));
     if (tables.isEmpty()) {
       return 0;
@@ -74,7 +76,7 @@ public final class TablesWriter {
     }
     columns.forEach(column -> rows.text(column, look.asked()));
     for (int i = 0; i < 2 + columns.size(); i++) {
-      sheet.setColumnWidth(i, WIDTH * 256);
+      Pages.width(sheet, i, WIDTH);
     }
     byRow.forEach(
         (names, figures) -> {

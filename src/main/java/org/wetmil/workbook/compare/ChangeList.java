@@ -13,6 +13,7 @@ import org.wetmil.estimate.compare.TableChange;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
 
 /** The list of changes: one row for each input, the figures of a line on its first row. */
@@ -40,9 +41,7 @@ final class ChangeList {
   }
 
   void widths(XSSFSheet sheet) {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(sheet, WIDTHS);
   }
 
   /** Writes the list; gives the row of its headings. */

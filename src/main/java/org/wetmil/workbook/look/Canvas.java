@@ -1,5 +1,6 @@
 package org.wetmil.workbook.look;
 
+import java.util.Arrays;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -7,9 +8,13 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.workbook.copy.AddedCell;
 import org.wetmil.workbook.copy.CellContent;
 import org.wetmil.workbook.copy.Cells;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** Writes cells of a page anywhere, so that blocks can stand side by side. */
 public final class Canvas {
+  /** The size of the font in which sheets are written. */
+  private static final int FONT_PT = 11;
+
   private final XSSFSheet sheet;
   private final Cells cells;
 
@@ -85,11 +90,21 @@ public final class Canvas {
 
   /** An address on this sheet as formulas of other sheets write it. */
   public String from(int row, int column) {
-    return Texts.sheet(sheet.getSheetName()) + "!" + at(row, column);
+    return SheetReference.quoted(sheet.getSheetName()) + "!" + at(row, column);
   }
 
   private Canvas put(int row, int column, CellContent content, XSSFCellStyle style) {
     cells.put(row, new AddedCell(column, style == null ? 0 : style.getIndex(), content));
     return this;
+  }
+
+  /**
+   * A text across the columns of a page, in a row as high as it needs.
+   *
+   * @param widths of those columns, in characters
+   */
+  public void paragraph(int row, String text, int[] widths, XSSFCellStyle style) {
+    text(row, 0, text, style).merged(row, 0, widths.length - 1);
+    height(row, Heights.of(text, Arrays.stream(widths).sum(), FONT_PT));
   }
 }

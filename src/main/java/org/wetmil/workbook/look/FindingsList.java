@@ -151,7 +151,7 @@ public final class FindingsList {
     for (int i = 0; i < width; i++) {
       int letters =
           i < columns.size() ? columns.get(i).width() : place.widths().get(i - columns.size());
-      sheet.setColumnWidth(i, letters * 256);
+      Pages.width(sheet, i, letters);
     }
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, count - 1, 0, width - 1));

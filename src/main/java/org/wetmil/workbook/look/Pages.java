@@ -9,6 +9,18 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 public final class Pages {
   private Pages() {}
 
+  /** Sets the width of a column, in characters; the file counts 256ths of one. */
+  public static void width(XSSFSheet sheet, int column, int characters) {
+    sheet.setColumnWidth(column, characters * 256);
+  }
+
+  /** Sets the widths of the first columns, in characters. */
+  public static void widths(XSSFSheet sheet, int... characters) {
+    for (int i = 0; i < characters.length; i++) {
+      width(sheet, i, characters[i]);
+    }
+  }
+
   /** Landscape, as wide as one page, as long as it takes, with a footer that numbers the pages. */
   public static void landscape(XSSFSheet sheet, int columns, int rows) {
     sheet.getPrintSetup().setLandscape(true);

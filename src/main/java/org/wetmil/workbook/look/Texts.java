@@ -34,11 +34,6 @@ public final class Texts {
     return '"' + text.replace("\"", "\"\"") + '"';
   }
 
-  /** A sheet's name as a formula quotes it. */
-  public static String sheet(String name) {
-    return "'" + name.replace("'", "''") + "'";
-  }
-
   /**
    * A text as a criterion of SUMIFS that matches itself alone; of a text that is longer than a
    * formula can hold, whatever begins like it.

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.heading.Heading;
 import org.wetmil.workbook.read.heading.HeadingFinder;
@@ -20,8 +21,6 @@ final class HeadingsSeen {
 
   /** More of them would make a sentence that nobody reads. */
   private static final int MOST_NAMED = 8;
-
-  private static final int LONGEST = 40;
 
   private String bestSheet = "";
   private BidTable best;
@@ -57,7 +56,7 @@ final class HeadingsSeen {
     List<String> unknown =
         best.block().headings().stream()
             .filter(heading -> !best.columns().containsValue(heading))
-            .map(heading -> quoted(heading.text()))
+            .map(heading -> Quoted.of(heading.text()))
             .toList();
     if (unknown.isEmpty()) {
       return "";
@@ -77,12 +76,6 @@ final class HeadingsSeen {
   private static String told(String column, Heading heading) {
     return heading.text().equalsIgnoreCase(column)
         ? column
-        : column + " (" + quoted(heading.text()) + ")";
-  }
-
-  private static String quoted(String text) {
-    return text.length() <= LONGEST
-        ? "\"" + text + "\""
-        : "\"" + text.substring(0, LONGEST) + "...\"";
+        : column + " (" + Quoted.of(heading.text()) + ")";
   }
 }

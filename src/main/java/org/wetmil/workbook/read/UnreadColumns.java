@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.Remark;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.heading.ChosenColumns;
@@ -25,7 +26,7 @@ record UnreadColumns(Grid grid, BidTable table, List<Integer> lineRows, Set<Inte
     String named =
         unread.stream()
             .limit(NAMED)
-            .map(each -> "\"" + each.text() + "\"")
+            .map(each -> Quoted.of(each.text()))
             .collect(Collectors.joining(", "));
     String more = unread.size() > NAMED ? " and %s more".formatted(unread.size() - NAMED) : "";
     return Optional.of(

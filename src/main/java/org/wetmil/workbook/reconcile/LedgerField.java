@@ -1,7 +1,6 @@
 package org.wetmil.workbook.reconcile;
 
-import org.apache.poi.ss.util.CellReference;
-import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** The columns of the list of ledger lines, in order. */
 enum LedgerField {
@@ -40,7 +39,6 @@ enum LedgerField {
 
   /** The whole column as formulas write it, so that lines added below count. */
   String whole() {
-    String letters = CellReference.convertNumToColString(ordinal());
-    return Texts.sheet(SHEET) + "!$" + letters + ":$" + letters;
+    return SheetReference.column(SHEET, ordinal());
   }
 }

@@ -10,6 +10,7 @@ import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.RowsLater;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
+import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
 
 /** What every list has: frozen headings, a filter, and pages as wide as the list. */
@@ -68,7 +69,7 @@ final class Lists {
 
   private static void shape(XSSFSheet sheet, List<Column> columns, int count) {
     for (int i = 0; i < columns.size(); i++) {
-      sheet.setColumnWidth(i, columns.get(i).width() * 256);
+      Pages.width(sheet, i, columns.get(i).width());
     }
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, count, 0, columns.size() - 1));

@@ -10,7 +10,6 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Entry;
 import org.wetmil.catalogue.Kind;
 import org.wetmil.ledger.Ledger;
-import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.ReconcileSettings;
 import org.wetmil.reconcile.Reconciler;
 import org.wetmil.reconcile.SettingsTaken;
@@ -40,14 +39,12 @@ final class ReconcileBasis {
     rows.gap();
     fact("Reconciled on", stamp.date().toString());
     fact("Reconciled by", "Wetmil " + stamp.version());
-    fact("Units", books.system() == UnitSystem.US ? "US" : "metric");
+    fact("Units", books.system().word());
     rows.gap();
     inputs(stamp);
     settings(stamp.settings());
     formulas();
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(sheet, WIDTHS);
     Pages.landscape(sheet, WIDTHS.length, rows.number());
   }
 

@@ -143,10 +143,10 @@ final class ReconcilePage {
   }
 
   private void widths() {
-    sheet.setColumnWidth(0, 30 * 256);
-    sheet.setColumnWidth(1, 18 * 256);
+    Pages.width(sheet, 0, 30);
+    Pages.width(sheet, 1, 18);
     for (int i = FIGURES; i < COLUMNS; i++) {
-      sheet.setColumnWidth(i, FIGURE_WIDTH * 256);
+      Pages.width(sheet, i, FIGURE_WIDTH);
     }
   }
 }

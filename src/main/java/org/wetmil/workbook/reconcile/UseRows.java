@@ -1,7 +1,7 @@
 package org.wetmil.workbook.reconcile;
 
 import org.apache.poi.ss.util.CellReference;
-import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /**
  * Where the rows of coatings stand on the page, for formulas of other sheets.
@@ -21,7 +21,7 @@ record UseRows(int paintFirst, int costFirst, int count) {
   }
 
   private String range(int first, int column) {
-    return Texts.sheet(ReconcilePage.NAME)
+    return SheetReference.quoted(ReconcilePage.NAME)
         + "!"
         + new CellReference(first - 1, column, true, true).formatAsString()
         + ":"

@@ -49,7 +49,7 @@ final class BidForm {
       lines.text(heading, look.asked());
       int at = column.ordinal();
       prompt(prompts, column, new CellRangeAddressList(1, rows, at, at), heading);
-      sheet.setColumnWidth(at, width(column, heading) * 256);
+      Pages.width(sheet, at, width(column, heading));
     }
     for (int i = 0; i < rows; i++) {
       lines.row();

@@ -59,9 +59,7 @@ final class ByRowSheet {
       prompt(prompts, row, new CellRangeAddressList(rows.number() - 1, rows.number() - 1, 1, 1));
     }
     int[] widths = {28, 18, 9, 14, 34, 72};
-    for (int i = 0; i < widths.length; i++) {
-      sheet.setColumnWidth(i, widths[i] * 256);
-    }
+    Pages.widths(sheet, widths);
     sheet.createFreezePane(1, 1);
     Pages.landscape(sheet, widths.length, rows.number());
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));

@@ -94,9 +94,9 @@ final class HowToSheet {
           .text(Headings.symbol(column.quantity(), system), look.text(false))
           .text(Prompts.sentence(column.meaning()), look.text(true));
     }
-    sheet.setColumnWidth(0, 20 * 256);
-    sheet.setColumnWidth(1, 7 * 256);
-    sheet.setColumnWidth(2, 86 * 256);
+    Pages.width(sheet, 0, 20);
+    Pages.width(sheet, 1, 7);
+    Pages.width(sheet, 2, 86);
     Pages.upright(sheet, 3, rows.number());
   }
 }

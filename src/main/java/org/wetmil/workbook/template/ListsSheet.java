@@ -16,7 +16,7 @@ import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
-import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** The names that drop-down lists offer: those built in, then those on the estimator's sheets. */
 final class ListsSheet {
@@ -60,7 +60,7 @@ final class ListsSheet {
       int last = write(table, column);
       name(table, column, last);
       most = Math.max(most, last);
-      sheet.setColumnWidth(column, 24 * 256);
+      Pages.width(sheet, column, 24);
       column++;
     }
     sheet.createFreezePane(0, 1);
@@ -77,7 +77,7 @@ final class ListsSheet {
       cell(at++, column).setCellValue(row.name());
     }
     if (own.contains(table)) {
-      String names = Texts.sheet(table.title()) + "!$A$2:$A$" + (TableSheet.ROWS + 1);
+      String names = SheetReference.quoted(table.title()) + "!$A$2:$A$" + (TableSheet.ROWS + 1);
       for (int i = 1; i <= TableSheet.ROWS; i++) {
         // counted within a range, so that rows may come and go; without the sheet there is none
         String name = "INDEX(%s,%s)".formatted(names, i);

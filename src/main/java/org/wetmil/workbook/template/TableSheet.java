@@ -50,7 +50,7 @@ final class TableSheet {
       String heading = Headings.of(field.heading(), field.quantity(), system);
       rows.text(heading, look.asked());
       prompt(prompts, field, new CellRangeAddressList(1, ROWS, i, i), heading);
-      sheet.setColumnWidth(i, width(field, heading) * 256);
+      Pages.width(sheet, i, width(field, heading));
     }
     for (int i = 0; i < ROWS; i++) {
       rows.row();

@@ -25,6 +25,7 @@ import org.wetmil.audit.past.Likely;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.past.PastLine;
+import org.wetmil.audit.past.UnitCosts;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.Bids;
@@ -165,7 +166,7 @@ class MadeUpSpreadTest {
         "",
         lines,
         List.of(new Actual(Measure.PAINT, lines, paint), new Actual(Measure.HOURS, lines, took)),
-        org.wetmil.audit.past.UnitCosts.NONE,
+        UnitCosts.NONE,
         Map.of(
             Measure.PAINT,
             new Likely(range.jobGal(), range.linesGal(), ASSUMED),

@@ -87,6 +87,21 @@ class BidComparisonTest {
         .isCloseTo(100, within(1e-9));
   }
 
+  @Test
+  void twoLinesThatSayTheSameInOneRowAreTwo() {
+    BidLine one = at("Bid", 5, HALL);
+    BidLine other = at("Bid", 5, HALL);
+    Bid twice = on(sheet("Bid", one, other));
+    BidComparison gone = BidComparison.of(twice, on(sheet("Bid", one)));
+    BidComparison more = BidComparison.of(on(sheet("Bid", one)), twice);
+    assertThat(BidComparison.of(twice, twice).matching().pairs()).hasSize(2);
+    assertThat(gone.onlyA()).hasSize(1);
+    assertThat(more.onlyB()).hasSize(1);
+    assertThat(Split.of(more).stream().mapToDouble(Split::paintGal).sum())
+        .isCloseTo(more.second().paintGal() - more.first().paintGal(), within(1e-9))
+        .isPositive();
+  }
+
   private static BidLine at(String sheet, int row, BidLine line) {
     return new BidLine(sheet, row, line.system(), line.pressureAtGun(), line.values());
   }

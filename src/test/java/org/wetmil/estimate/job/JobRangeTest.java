@@ -11,6 +11,7 @@ import static org.wetmil.estimate.InputColumn.SURFACE;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -93,7 +94,7 @@ class JobRangeTest {
   @Test
   void triggerMovesHoursAloneAndWasteMovesPaintAlone() {
     JobRange range = job(Catalogue.builtIn(), cabinets()).range();
-    Map<Factor, Driver> drivers = new java.util.EnumMap<>(Factor.class);
+    Map<Factor, Driver> drivers = new EnumMap<>(Factor.class);
     range.drivers().forEach(driver -> drivers.put(driver.factor(), driver));
 
     assertThat(drivers.get(Factor.TRIGGER).paint().highRatio()).isCloseTo(1, within(1e-12));

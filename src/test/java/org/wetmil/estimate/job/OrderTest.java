@@ -14,6 +14,7 @@ import static org.wetmil.estimate.InputColumn.SURFACE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
@@ -154,7 +155,7 @@ class OrderTest {
     FilledBid otherPaint =
         Estimator.fill(Bids.bid(priced(), UnitSystem.US, wall(), wall(COATING, "primer")));
 
-    assertThat(price(nothing)).isEqualTo(new JobPrice(java.util.Optional.empty(), List.of()));
+    assertThat(price(nothing)).isEqualTo(new JobPrice(Optional.empty(), List.of()));
     assertThat(price(wageOnly).price()).isEmpty();
     assertThat(price(wageOnly).missing()).containsExactly("the price of latex");
     assertThat(price(otherPaint).missing()).containsExactly("the price of primer");

@@ -23,6 +23,7 @@ import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.UnitSystem;
 
 class SwitchingTest {
@@ -94,8 +95,8 @@ class SwitchingTest {
         .isGreaterThan(switching.switches().get(0).recommended().sprayHours());
   }
 
-  private static org.wetmil.estimate.InputValue no() {
-    return org.wetmil.estimate.InputValue.text("no");
+  private static InputValue no() {
+    return InputValue.text("no");
   }
 
   private static BidLine wall(String coating, String tip) {

@@ -9,6 +9,7 @@ import static org.wetmil.estimate.InputColumn.SURFACE;
 import static org.wetmil.estimate.InputColumn.THINNER;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -111,7 +112,7 @@ class VocLimitsTest {
       Map<Tables, List<StatedRow>> more, List<Object> coating, BidLine... lines) {
     List<Object> cells = new ArrayList<>(List.of("Coating", "oil-based"));
     cells.addAll(coating);
-    Map<Tables, List<StatedRow>> stated = new java.util.EnumMap<>(Tables.class);
+    Map<Tables, List<StatedRow>> stated = new EnumMap<>(Tables.class);
     stated.putAll(more);
     stated.put(Tables.COATINGS, List.of(Bids.row(1, cells.toArray())));
     List<TableProblem> problems = new ArrayList<>();

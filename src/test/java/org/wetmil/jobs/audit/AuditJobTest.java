@@ -104,6 +104,21 @@ class AuditJobTest {
     assertThat(report.leftOut()).extracting(file -> file.file()).containsExactly("one.xls");
   }
 
+  /** One large bid on its estimate, two small ones over: the sum and the mean are apart. */
+  @Test
+  void pageSaysWhatTheRatioOfTheSumsAndThePercentageOfTheMeanAre() throws IOException {
+    bid("large", walls(400, 40.0, 80.0));
+    bid("small", walls(10, 2.0, 5.0));
+    bid("smaller", walls(9, 2.0, 5.0));
+
+    audit("");
+
+    assertThat(cells("Audit"))
+        .contains("Taken/bid")
+        .anyMatch(text -> text.startsWith("Taken/bid is of all jobs added up"))
+        .anyMatch(text -> text.contains("is their mean, in which each weighs the same"));
+  }
+
   @Test
   void bidWithoutOutcomeEntersNoRatio() throws IOException {
     bid("one", walls(20, 3.0, 9.0));

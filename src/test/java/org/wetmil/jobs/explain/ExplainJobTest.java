@@ -8,13 +8,17 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.poi.poifs.crypt.EncryptionMode;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
@@ -23,7 +27,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.wetmil.SmallBid;
+import org.wetmil.jobs.FillJob;
 import org.wetmil.workbook.Locked;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.Passwords;
@@ -318,6 +324,70 @@ class ExplainJobTest {
                 + ": lines stand on the sheets \"First floor\", \"Two\"; name one of them, as in"
                 + " 'First floor'!C2.");
     assertThat(explain(file, "'first floor'!C2").get(1)).isEqualTo("C2 is Length.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void ofTablesSideBySideTheOneOfTheCellIsTold(boolean filled) throws IOException {
+    Path bid =
+        new Book()
+            .sheet("Bid")
+            .row(
+                "Room",
+                "Surface",
+                "Coating",
+                "Area (ft²)",
+                null,
+                "Room",
+                "Surface",
+                "Coating",
+                "Area (ft²)")
+            .row("West 1", "walls", "latex", 110, null, "East 1", "ceiling", "primer", 210)
+            .row("West 2", "walls", "latex", 120, null, "East 2", "ceiling", "primer", 220)
+            .row("West 3", "walls", "latex", 130)
+            .write(folder);
+    Path file = folder.resolve("filled.xlsx");
+    new FillJob(LocalDate.of(2026, 1, 5), "test", false).fill(bid, file);
+    List<String> areas = cells(file, "Net area (ft²)");
+    Path asked = filled ? file : bid;
+
+    assertThat(areas).hasSize(5);
+    assertThatThrownBy(() -> explain(asked, "2"))
+        .hasMessageContaining("row 2 of sheet Bid holds 2 lines side by side; name a cell of one")
+        .hasMessageEndingWith("as in A2 or F2.");
+    assertThat(explain(asked, "D2").get(0)).endsWith("row 2: walls of West 1 in latex");
+    assertThat(explain(asked, "I2").get(0)).endsWith("row 2: ceiling of East 1 in primer");
+    assertThat(explain(asked, "4").get(0)).endsWith("row 4: walls of West 3 in latex");
+    assertThat(areas)
+        .extracting(cell -> told(asked, cell))
+        .containsExactly(
+            "110.0 in " + areas.get(0),
+            "210.0 in " + areas.get(1),
+            "120.0 in " + areas.get(2),
+            "220.0 in " + areas.get(3),
+            "130.0 in " + areas.get(4));
+  }
+
+  private static String told(Path file, String cell) {
+    ToldSteps.Told area = ToldSteps.of(explain(file, cell)).steps().get(0);
+    return area.shown() + " in " + area.cell();
+  }
+
+  /** The filled cells under a heading, row by row. */
+  private static List<String> cells(Path file, String heading) throws IOException {
+    List<String> cells = new ArrayList<>();
+    try (Workbook workbook = WorkbookFactory.create(file.toFile(), null, true)) {
+      Sheet sheet = workbook.getSheet("Bid");
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA
+              && sheet.getRow(0).getCell(cell.getColumnIndex()).toString().startsWith(heading)) {
+            cells.add(cell.getAddress().toString());
+          }
+        }
+      }
+    }
+    return cells;
   }
 
   @Test

@@ -49,7 +49,7 @@ class BidUsesTest {
     assertThat(use.waste()).isCloseTo(0.05, within(1e-9));
     assertThat(use.roughness()).isBetween(1.0, 1.4);
     assertThat(use.transferEfficiency() * (1 - use.waste()) / use.roughness())
-        .isCloseTo(use.plannedYield(), within(1e-12));
+        .isCloseTo(use.theoreticalGal() / use.paintGal(), within(1e-12));
   }
 
   @Test

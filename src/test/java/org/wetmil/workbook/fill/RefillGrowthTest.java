@@ -3,6 +3,7 @@ package org.wetmil.workbook.fill;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -83,8 +84,7 @@ class RefillGrowthTest {
     try (ZipPackage zip = ZipPackage.open(file)) {
       String part =
           zip.names().stream().filter(name -> name.endsWith(".vml")).findFirst().orElseThrow();
-      String text =
-          new String(zip.bytes(part).readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+      String text = new String(zip.bytes(part).readAllBytes(), StandardCharsets.UTF_8);
       return text.split("<v:shape ", -1).length - 1L;
     }
   }

@@ -7,6 +7,8 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -51,7 +53,7 @@ class SchemaTest {
   private static void validate(Path workbook, List<String> validated, List<String> faults)
       throws IOException, XmlException {
     try (ZipFile zip = new ZipFile(workbook.toFile())) {
-      for (ZipEntry entry : java.util.Collections.list(zip.entries())) {
+      for (ZipEntry entry : Collections.list(zip.entries())) {
         try (InputStream in = zip.getInputStream(entry)) {
           XmlObject part = parse(entry.getName(), in);
           if (part != null) {
@@ -69,8 +71,8 @@ class SchemaTest {
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"})
-  private static java.util.Collection<org.apache.xmlbeans.XmlError> asErrors(List<Object> errors) {
-    return (java.util.Collection) errors;
+  private static Collection<org.apache.xmlbeans.XmlError> asErrors(List<Object> errors) {
+    return (Collection) errors;
   }
 
   private static XmlObject parse(String name, InputStream in) throws IOException, XmlException {

@@ -18,6 +18,7 @@ import static org.wetmil.estimate.InputColumn.THINNER;
 import static org.wetmil.estimate.InputColumn.TIP;
 import static org.wetmil.estimate.InputColumn.WIDTH;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,8 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.catalogue.Setting;
+import org.wetmil.catalogue.Tables;
+import org.wetmil.catalogue.Task;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.InputColumn;
@@ -227,7 +230,7 @@ class BidReaderTest {
     assertThat(catalogue.sprayer("The red one").orNull().row().number("Greatest flow"))
         .isCloseTo(2.0 / 3.785411784, EXACT);
     assertThat(catalogue.tipsOnHand()).hasSize(2);
-    assertThat(catalogue.rate(org.wetmil.catalogue.Task.DUST)).isEqualTo(1500);
+    assertThat(catalogue.rate(Task.DUST)).isEqualTo(1500);
     assertThat(read.bid().problems()).extracting("raw").containsExactly("jam");
     assertThat(read.bid().problems()).extracting("address").containsExactly("B5");
     assertThat(read.layouts()).extracting(SheetLayout::sheet).containsExactly("Bid");
@@ -261,7 +264,7 @@ class BidReaderTest {
             .row(null, "window", 5, 4, 1)
             .merge("A2:A3")
             .read(folder);
-    assertThat(read.bid().catalogue().rows(org.wetmil.catalogue.Tables.OPENINGS))
+    assertThat(read.bid().catalogue().rows(Tables.OPENINGS))
         .extracting(row -> row.number("Width"))
         .containsExactly(3.0, 4.5);
     assertThat(read.bid().problems()).extracting("address").containsExactly("C4");
@@ -550,8 +553,8 @@ class BidReaderTest {
             .row("Room", "Surface", "Length", "Height", "Coating")
             .row("A", "walls", new Book.Formula("2*3", null), 9, "latex")
             .write(folder);
-    byte[] before = java.nio.file.Files.readAllBytes(file);
+    byte[] before = Files.readAllBytes(file);
     BidReader.read(file, ReadOptions.USUAL);
-    assertThat(java.nio.file.Files.readAllBytes(file)).isEqualTo(before);
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
   }
 }

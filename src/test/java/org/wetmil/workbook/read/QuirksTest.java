@@ -36,6 +36,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.wetmil.catalogue.Task;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.InputColumn;
@@ -573,7 +574,7 @@ class QuirksTest {
             .row("Task", "Rate")
             .row("dust only", 1500)
             .read(folder);
-    assertThat(read.bid().catalogue().rate(org.wetmil.catalogue.Task.DUST)).isEqualTo(1500);
+    assertThat(read.bid().catalogue().rate(Task.DUST)).isEqualTo(1500);
   }
 
   @Test

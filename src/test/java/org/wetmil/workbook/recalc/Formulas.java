@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -130,7 +131,7 @@ final class Formulas {
     return cell.getSheet().getSheetName() + "!" + cell.getAddress();
   }
 
-  private static void forEachCell(Workbook book, java.util.function.Consumer<Cell> consumer) {
+  private static void forEachCell(Workbook book, Consumer<Cell> consumer) {
     for (Sheet sheet : book) {
       for (Row row : sheet) {
         row.forEach(consumer);

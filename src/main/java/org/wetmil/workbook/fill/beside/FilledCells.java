@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
@@ -96,13 +97,13 @@ public final class FilledCells {
     List<Place> places = new ArrayList<>();
     for (SheetPlan plan : plans) {
       if (plan.sheet().equals(sheet)) {
-        List<SheetPlan.Placed> lines = plan.at(row - 1);
-        for (int i = 0; i < lines.size(); i++) {
-          SheetPlan.Block block = lines.get(i).block();
-          Map<FilledColumn, Integer> marked = marked(sheet, row - 1, i, lines.size());
+        List<SheetPlan.Block> beside = plan.blocks().stream().filter(at(row - 1)).toList();
+        for (SheetPlan.Placed placed : plan.at(row - 1)) {
+          SheetPlan.Block block = placed.block();
+          Map<FilledColumn, Integer> marked = marked(sheet, row - 1, beside.indexOf(block));
           places.add(
               new Place(
-                  lines.get(i).line(),
+                  placed.line(),
                   block.table(),
                   read.filledBefore() && !marked.isEmpty() ? marked : planned(block)));
         }
@@ -117,16 +118,28 @@ public final class FilledCells {
     return columns;
   }
 
-  /** Tables side by side take the slots of the earlier fill in order. */
-  private Map<FilledColumn, Integer> marked(String sheet, int row, int nth, int lines) {
+  private static Predicate<SheetPlan.Block> at(int row) {
+    return block -> block.table().headingRow() < row && row <= block.table().lastRow();
+  }
+
+  /**
+   * Tables side by side take the slots of the earlier fill in order.
+   *
+   * @param nth which of the tables in the row
+   */
+  private Map<FilledColumn, Integer> marked(String sheet, int row, int nth) {
     List<MarkedColumn> above =
         read.filledColumns().stream()
             .filter(each -> each.sheet().equals(sheet) && each.range().firstRow() < row)
             .toList();
-    List<Integer> slots = above.stream().map(MarkedColumn::slot).distinct().sorted().toList();
+    List<MarkedColumn> inRow =
+        above.stream().filter(each -> row <= each.range().lastRow()).toList();
+    // a line added below what was filled stands under the columns of the table nearest above
+    List<MarkedColumn> marked = inRow.isEmpty() ? above : inRow;
+    List<Integer> slots = marked.stream().map(MarkedColumn::slot).distinct().sorted().toList();
     Map<FilledColumn, Integer> columns = new EnumMap<>(FilledColumn.class);
-    for (MarkedColumn each : above) {
-      if (lines == 1 || (nth < slots.size() && each.slot() == slots.get(nth))) {
+    for (MarkedColumn each : marked) {
+      if (inRow.isEmpty() || (nth < slots.size() && each.slot() == slots.get(nth))) {
         columns.put(each.column(), each.range().firstColumn());
       }
     }

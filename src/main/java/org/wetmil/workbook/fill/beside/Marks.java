@@ -12,7 +12,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.NewRows;
-import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /**
  * What tells Wetmil's own columns and sheets in a workbook: a document property and names, which
@@ -62,7 +62,7 @@ public final class Marks {
   public static void sheet(XSSFSheet sheet, String word) {
     XSSFName name = sheet.getWorkbook().createName();
     name.setNameName(SHEET + word);
-    name.setRefersToFormula(Texts.sheet(sheet.getSheetName()) + "!$A$1");
+    name.setRefersToFormula(SheetReference.quoted(sheet.getSheetName()) + "!$A$1");
   }
 
   /** Lets the marks of sheets span all that was written, so that what is added later is told. */
@@ -72,7 +72,7 @@ public final class Marks {
         XSSFSheet sheet = workbook.getSheet(name.getSheetName());
         NewRows rows = workbook.rows(sheet);
         name.setRefersToFormula(
-            Texts.sheet(sheet.getSheetName())
+            SheetReference.quoted(sheet.getSheetName())
                 + "!$A$1:$"
                 + CellReference.convertNumToColString(Math.max(1, rows.columns()) - 1)
                 + "$"
@@ -89,7 +89,7 @@ public final class Marks {
           COLUMN + column.name().toLowerCase(Locale.ROOT) + (slot == 0 ? "" : "_" + (slot + 1)));
       name.setSheetIndex(sheet.getWorkbook().getSheetIndex(sheet));
       name.setRefersToFormula(
-          Texts.sheet(sheet.getSheetName())
+          SheetReference.quoted(sheet.getSheetName())
               + "!$"
               + letters
               + "$"

@@ -5,11 +5,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellReference;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
@@ -22,9 +20,8 @@ import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.read.ReadableCopy;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
+import org.wetmil.workbook.read.earlier.MarkedColumn;
 import org.wetmil.workbook.stream.CellKind;
-import org.wetmil.workbook.stream.CellRange;
-import org.wetmil.workbook.stream.DefinedName;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.RawCell;
 import org.wetmil.workbook.stream.SheetPart;
@@ -43,11 +40,6 @@ public final class StoredFigures {
           FilledColumn.PAINT,
           FilledColumn.COUNTED);
 
-  private static final Pattern SLOT = Pattern.compile("_(\\d+)$");
-
-  /** The cells that one filled column marks; the slot tells tables side by side apart. */
-  private record Mark(FilledColumn column, int slot, CellRange range) {}
-
   /**
    * What was read.
    *
@@ -56,12 +48,13 @@ public final class StoredFigures {
   public record Result(FilledBid bid, List<String> missing) {}
 
   private final Catalogue catalogue;
-  private final Map<String, List<Mark>> marks = new HashMap<>();
+  private final Map<String, List<MarkedColumn>> marks;
   private final Map<String, Map<Long, RawCell>> cells = new HashMap<>();
   private final List<String> missing = new ArrayList<>();
 
-  private StoredFigures(Catalogue catalogue) {
+  private StoredFigures(Catalogue catalogue, List<MarkedColumn> filled) {
     this.catalogue = catalogue;
+    this.marks = filled.stream().collect(Collectors.groupingBy(MarkedColumn::sheet));
   }
 
   /**
@@ -71,9 +64,8 @@ public final class StoredFigures {
    * @param computed the same, filled anew in memory
    */
   public static Result over(ReadableCopy copy, ReadWorkbook read, FilledBid computed) {
-    StoredFigures stored = new StoredFigures(computed.bid().catalogue());
+    StoredFigures stored = new StoredFigures(computed.bid().catalogue(), read.filledColumns());
     try (PackageReader reader = copy.open()) {
-      reader.definedNames().forEach(stored::mark);
       reader.sheets().stream()
           .filter(sheet -> stored.marks.containsKey(sheet.name()))
           .forEach(sheet -> stored.load(reader, sheet));
@@ -87,30 +79,8 @@ public final class StoredFigures {
     return new Result(new FilledBid(computed.bid(), sheets), List.copyOf(stored.missing));
   }
 
-  private void mark(DefinedName name) {
-    String key = name.name().toLowerCase(Locale.ROOT);
-    if (!key.startsWith(Marks.COLUMN) || name.sheet() == null) {
-      return;
-    }
-    String word = key.substring(Marks.COLUMN.length());
-    Matcher numbered = SLOT.matcher(word);
-    int slot = numbered.find() ? Integer.parseInt(numbered.group(1)) - 1 : 0;
-    String column = numbered.replaceFirst("").toUpperCase(Locale.ROOT);
-    String range = name.refersTo().substring(name.refersTo().lastIndexOf('!') + 1);
-    for (FilledColumn each : FilledColumn.values()) {
-      if (each.name().equals(column)) {
-        CellRange.parse(range)
-            .ifPresent(
-                cells ->
-                    marks
-                        .computeIfAbsent(name.sheet(), sheet -> new ArrayList<>())
-                        .add(new Mark(each, slot, cells)));
-      }
-    }
-  }
-
   private void load(PackageReader reader, SheetPart sheet) {
-    List<Mark> ours = marks.get(sheet.name());
+    List<MarkedColumn> ours = marks.get(sheet.name());
     Map<Long, RawCell> kept = new HashMap<>();
     reader.rows(
         sheet,
@@ -123,7 +93,7 @@ public final class StoredFigures {
     cells.put(sheet.name(), kept);
   }
 
-  private static boolean holds(Mark mark, RawCell cell) {
+  private static boolean holds(MarkedColumn mark, RawCell cell) {
     return mark.range().contains(cell.row(), cell.column());
   }
 
@@ -199,15 +169,16 @@ public final class StoredFigures {
   }
 
   /** The only mark of a column in a row, or of several the one of the line's table. */
-  private Optional<Mark> mark(String sheet, int slot, FilledLine line, FilledColumn column) {
-    List<Mark> inRow =
+  private Optional<MarkedColumn> mark(
+      String sheet, int slot, FilledLine line, FilledColumn column) {
+    List<MarkedColumn> inRow =
         marks.getOrDefault(sheet, List.of()).stream()
             .filter(mark -> mark.column() == column)
             .filter(mark -> mark.range().contains(row(line), mark.range().firstColumn()))
             .toList();
     return inRow.size() < 2
         ? inRow.stream().findFirst()
-        : inRow.stream().filter(mark -> mark.slot() == slot).findFirst();
+        : inRow.stream().filter(mark -> mark.slot() == slot + 1).findFirst();
   }
 
   private static int row(FilledLine line) {

@@ -3,12 +3,12 @@ package org.wetmil.workbook.fill.beside;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiFunction;
-import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /**
  * Formulas over the filled columns of all bid sheets. They take whole columns, so that sorting,
@@ -98,9 +98,7 @@ public final class Totals {
   }
 
   static String whole(SheetPlan plan, int firstColumn, FilledColumn column) {
-    String letters =
-        CellReference.convertNumToColString(firstColumn + plan.columns().indexOf(column));
-    return Texts.sheet(plan.sheet()) + "!$" + letters + ":$" + letters;
+    return SheetReference.column(plan.sheet(), firstColumn + plan.columns().indexOf(column));
   }
 
   /** A number as a formula writes it. */

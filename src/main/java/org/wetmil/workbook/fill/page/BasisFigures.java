@@ -18,9 +18,9 @@ import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
-import org.wetmil.workbook.look.Texts;
 import org.wetmil.workbook.read.earlier.BasisWords;
 import org.wetmil.workbook.read.earlier.FormulaShapes;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** Every figure that the formulas rest on, with unit, kind, source and where it is from. */
 final class BasisFigures {
@@ -51,7 +51,7 @@ final class BasisFigures {
           .text(item.row(), look.text(false))
           .text(item.figure(), look.text(false));
       value(item);
-      String address = Texts.sheet(sheet.getSheetName()) + "!$D$" + rows.number();
+      String address = SheetReference.quoted(sheet.getSheetName()) + "!$D$" + rows.number();
       book.settle(item, address);
       if (!item.name().isEmpty()) {
         XSSFName name = sheet.getWorkbook().createName();
@@ -127,7 +127,7 @@ final class BasisFigures {
         || entry.quantity() == Quantity.TEMPERATURE) {
       return "";
     }
-    String address = Texts.sheet(cell.sheet()) + "!" + Pages.absolute(cell.address());
+    String address = SheetReference.quoted(cell.sheet()) + "!" + Pages.absolute(cell.address());
     Unit shown = entry.quantity().unit(book.system());
     return cell.unit() == shown
         ? address

@@ -13,7 +13,6 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Openings;
 import org.wetmil.measure.MeasuringRule;
 import org.wetmil.quantity.Unit;
-import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.Constant;
 import org.wetmil.trade.Constants;
 import org.wetmil.workbook.fill.beside.BasisBook;
@@ -62,9 +61,7 @@ public final class BasisSheet {
     new BasisFigures(sheet, look, plans, book, rows).write();
     constants();
     fills(stamp, fills);
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(sheet, WIDTHS);
     Pages.landscape(sheet, WIDTHS.length, rows.number());
   }
 
@@ -76,7 +73,7 @@ public final class BasisSheet {
     MeasuringRule rule = Openings.rule(catalogue);
     fact("Measuring rule", rule.title() + ": " + rule.meaning() + " (" + rule.source() + ")");
     fact("Figures follow", catalogue.text(Setting.FIGURES_FOLLOW) + " tip");
-    fact("Units of this page", book.system() == UnitSystem.US ? "US" : "metric");
+    fact("Units of this page", book.system().word());
     if (!renamed.isEmpty()) {
       fact("Names taken", "a sheet of yours has the name: " + String.join(", ", renamed));
     }

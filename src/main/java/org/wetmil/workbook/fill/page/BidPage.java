@@ -58,9 +58,7 @@ public final class BidPage {
    * @param places where the price stands; null for a copy that has no formulas
    */
   public void write(Price price, SummarySheet.Places places, Coin coin, LocalDate date) {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      page.sheet().setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(page.sheet(), WIDTHS);
     top(date);
     scope();
     price(price, places, coin);
@@ -251,12 +249,7 @@ public final class BidPage {
   }
 
   private void paragraph(String text) {
-    page.text(next, 0, text, look.text(true)).merged(next, 0, LAST);
-    int width = 0;
-    for (int each : WIDTHS) {
-      width += each;
-    }
-    page.height(next++, Heights.of(text, width, 11));
+    page.paragraph(next++, text, WIDTHS, look.text(true));
   }
 
   private void acceptance() {

@@ -76,8 +76,8 @@ final class CautionsSheet {
       rows.row().text(caution[0], standing.large(true)).text(caution[1], standing.large(false));
       rows.height(24 * (1 + caution[1].length() / 88f));
     }
-    sheet.setColumnWidth(0, 20 * 256);
-    sheet.setColumnWidth(1, 96 * 256);
+    Pages.width(sheet, 0, 20);
+    Pages.width(sheet, 1, 96);
     Pages.upright(sheet, 2, rows.number());
   }
 }

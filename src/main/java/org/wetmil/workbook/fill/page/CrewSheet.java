@@ -1,22 +1,17 @@
 package org.wetmil.workbook.fill.page;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
-import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
-import org.wetmil.trade.FilterMesh;
 import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
@@ -64,6 +59,7 @@ final class CrewSheet {
   private final CrewLook standing;
   private final FilledBid filled;
   private final Wording wording;
+  private final CrewWords words;
   private final Rows rows;
   private final Map<String, Drawn> drawings = new HashMap<>();
   private int drawn;
@@ -79,17 +75,12 @@ final class CrewSheet {
     this.filled = filled;
     this.rows = new Rows(sheet);
     this.wording = Wording.of(filled.bid().catalogue().text(Setting.CREW_LANGUAGE));
+    this.words = new CrewWords(filled.bid().catalogue(), wording);
   }
 
-  /** The lines of one page, and which of the room's pages it is. */
-  private record Page(List<FilledLine> lines, int number, int of) {}
-
   void write() {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
-    }
-    List<Page> pages = new ArrayList<>();
-    rooms().values().forEach(lines -> pages.addAll(pages(lines)));
+    Pages.widths(sheet, WIDTHS);
+    List<CrewPages.Page> pages = CrewPages.of(filled, line -> height(line, CLOSE_PT), LINES_PT);
     for (int i = 0; i < Math.min(MOST_PAGES, pages.size()); i++) {
       if (i > 0) {
         sheet.setRowBreak(rows.number() - 1);
@@ -106,54 +97,13 @@ final class CrewSheet {
     Pages.narrowMargins(sheet);
   }
 
-  /** A room on one page where its lines fit, else on as few as take them, evenly. */
-  private static List<Page> pages(List<FilledLine> lines) {
-    for (int number = 1; ; number++) {
-      List<Page> pages = new ArrayList<>();
-      for (int i = 0; i < number; i++) {
-        int from = i * lines.size() / number;
-        int to = (i + 1) * lines.size() / number;
-        pages.add(new Page(lines.subList(from, to), i + 1, number));
-      }
-      boolean fit = pages.stream().allMatch(page -> height(page, CLOSE_PT) <= LINES_PT);
-      if (fit || number >= lines.size()) {
-        return pages;
-      }
-    }
+  private double height(FilledLine line, double least) {
+    double surface = Heights.of(words.surface(line), WIDTHS[0], 16);
+    double coating = Heights.of(words.coating(line), WIDTHS[1], 13);
+    return Math.min(LINES_PT, Math.max(least, Math.max(surface, coating)));
   }
 
-  private static double height(Page page, double least) {
-    return page.lines().stream().mapToDouble(line -> height(line, least)).sum();
-  }
-
-  private static double height(FilledLine line, double least) {
-    String surface = line.line().text(InputColumn.SURFACE);
-    return Math.min(
-        LINES_PT,
-        Math.max(
-            least,
-            Math.max(
-                Heights.of(surface, WIDTHS[0], 16), Heights.of(coating(line), WIDTHS[1], 13))));
-  }
-
-  private Map<String, List<FilledLine>> rooms() {
-    Map<String, List<FilledLine>> rooms = new LinkedHashMap<>();
-    filled
-        .lines()
-        .filter(line -> line.work().isIncluded())
-        .forEach(
-            line ->
-                rooms
-                    .computeIfAbsent(
-                        line.line().text(InputColumn.FLOOR)
-                            + "\n"
-                            + Names.key(line.line().text(InputColumn.ROOM)),
-                        room -> new ArrayList<>())
-                    .add(line));
-    return rooms;
-  }
-
-  private void page(Page page) {
+  private void page(CrewPages.Page page) {
     FilledLine first = page.lines().get(0);
     UnitSystem system = first.system();
     String named = first.line().text(InputColumn.ROOM);
@@ -167,11 +117,11 @@ final class CrewSheet {
         .text(place + filled.bid().job() + ": " + wording.get("crew.title"), look.text(false))
         .height(18);
     headings(system);
-    boolean close = height(page, LINE_PT) > LINES_PT;
+    boolean close = page.height(line -> height(line, LINE_PT)) > LINES_PT;
     page.lines().forEach(line -> line(line, system, close));
     double distance = filled.bid().catalogue().number(Setting.DISTANCE);
     double overlap = filled.bid().catalogue().number(Setting.OVERLAP);
-    String away = shown(distance, Quantity.FAN_WIDTH, system, 0);
+    String away = CrewWords.shown(distance, Quantity.FAN_WIDTH, system, 0);
     sentence(wording.get("crew.pass", away, Plain.number(100 * overlap)));
     int from = rows.number() + 1;
     rows.row().text(wording.get("crew.change"), look.block());
@@ -227,10 +177,7 @@ final class CrewSheet {
   private void sentence(String text) {
     rows.row().text(text, standing.boxed());
     rows.underline(WIDTHS.length, standing.boxed());
-    int width = 0;
-    for (int each : WIDTHS) {
-      width += each;
-    }
+    int width = Arrays.stream(WIDTHS).sum();
     rows.height(Heights.of(text, width, 13) + 4);
     merged(0);
   }
@@ -244,8 +191,8 @@ final class CrewSheet {
   private void line(FilledLine line, UnitSystem system, boolean close) {
     var figure = standing.farFigure(close ? CLOSE : FAR);
     rows.row()
-        .text(line.line().text(InputColumn.SURFACE), standing.large(true))
-        .text(coating(line), standing.smaller());
+        .text(words.surface(line), standing.large(true))
+        .text(words.coating(line), standing.smaller());
     rows.height(height(line, close ? CLOSE_PT : LINE_PT));
     if (!line.isSetUp()) {
       rows.text(wording.get("crew.open"), standing.large(false));
@@ -258,61 +205,12 @@ final class CrewSheet {
       merged(3);
       return;
     }
-    int orifice = line.followed().tip().orificeThou();
     rows.text(line.followed().tip().code(), figure)
-        .text(number(Quantity.PRESSURE.shown(line.setPsi(), system), 0), figure)
-        .text(pace(line.base(FilledColumn.SPEED), system), figure)
-        .text(
-            number(
-                Quantity.FILM.shown(line.base(FilledColumn.WET_FILM), system),
-                system == UnitSystem.US ? 1 : 0),
-            figure)
+        .text(CrewWords.pressure(line, system), figure)
+        .text(CrewWords.pace(line, system), figure)
+        .text(CrewWords.gauge(line, system), figure)
         .text(String.valueOf(line.coats().coats()), figure)
-        .text(
-            Plain.unbroken(shown(line.followed().fanIn(), Quantity.FAN_WIDTH, system, 0))
-                + ", "
-                + Plain.unbroken(orifice(orifice, system)),
-            standing.smaller())
-        .text(
-            FilterMesh.coarsestFor(orifice, filled.bid().catalogue().number(Setting.FILTER_SHARE))
-                .map(mesh -> wording.get("crew.mesh", mesh.number()))
-                .orElse(""),
-            standing.smaller());
-  }
-
-  private static String coating(FilledLine line) {
-    if (!line.isSetUp()) {
-      return line.line().text(InputColumn.COATING);
-    }
-    List<String> words = new ArrayList<>(List.of(line.work().coating().name()));
-    for (InputColumn column : List.of(InputColumn.COLOUR, InputColumn.SHEEN)) {
-      if (!line.line().text(column).isEmpty()) {
-        words.add(line.line().text(column));
-      }
-    }
-    return String.join(", ", words);
-  }
-
-  private static String orifice(int thou, UnitSystem system) {
-    return system == UnitSystem.US
-        ? String.format(Locale.ROOT, "0.%03d in", thou)
-        : shown(thou, Quantity.ORIFICE, system, 2);
-  }
-
-  /** Seconds for 10 ft or 3 m. */
-  private static String pace(double speedInPerS, UnitSystem system) {
-    double seconds =
-        system == UnitSystem.US
-            ? 120 / speedInPerS
-            : 300 / Quantity.GUN_SPEED.shown(speedInPerS, system);
-    return number(seconds, 1);
-  }
-
-  private static String number(double value, int decimals) {
-    return String.format(Locale.ROOT, "%." + decimals + "f", value);
-  }
-
-  private static String shown(double base, Quantity quantity, UnitSystem system, int decimals) {
-    return number(quantity.shown(base, system), decimals) + " " + quantity.unit(system).symbol();
+        .text(CrewWords.fanAndOrifice(line, system), standing.smaller())
+        .text(words.filter(line), standing.smaller());
   }
 }

@@ -11,6 +11,7 @@ import org.wetmil.workbook.look.FindingsList.Column;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Rows;
 import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** The list of findings of a bid, each with a link to its cell. */
 public final class FindingsSheet {
@@ -49,7 +50,7 @@ public final class FindingsSheet {
   private void link(Rows rows, Finding finding) {
     String address = addresses.of(finding);
     if (!address.isEmpty()) {
-      String target = "#" + Texts.sheet(finding.spot().sheet()) + "!" + address;
+      String target = "#" + SheetReference.quoted(finding.spot().sheet()) + "!" + address;
       String shown = finding.spot().sheet() + "!" + address;
       rows.formula(
           "HYPERLINK(" + Texts.quoted(target) + "," + Texts.quoted(shown) + ")", shown, link);

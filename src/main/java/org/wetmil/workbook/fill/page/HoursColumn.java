@@ -3,8 +3,8 @@ package org.wetmil.workbook.fill.page;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.UnitSystem;
-import org.wetmil.workbook.look.Texts;
 import org.wetmil.workbook.stream.CellAddress;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** The columns of the list of hours, in order; totals elsewhere find theirs by name. */
 public enum HoursColumn {
@@ -79,8 +79,7 @@ public enum HoursColumn {
 
   /** The column as formulas of other sheets write it. */
   String whole(String sheet) {
-    String letters = CellAddress.letters(ordinal());
-    return Texts.sheet(sheet) + "!$" + letters + ":$" + letters;
+    return SheetReference.column(sheet, ordinal());
   }
 
   /** A cell of the column in the same row. */

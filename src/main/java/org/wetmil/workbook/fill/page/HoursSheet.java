@@ -21,8 +21,8 @@ import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
-import org.wetmil.workbook.look.Texts;
 import org.wetmil.workbook.stream.CellAddress;
+import org.wetmil.workbook.stream.SheetReference;
 
 /**
  * The list of hours, area and paint, one line a row, in the job's units, and then the rows that
@@ -83,7 +83,7 @@ final class HoursSheet {
               JOB_ROWS.forEach(figure -> job(rows, figure, job.number(figure), places.get(figure)));
             }));
     for (HoursColumn column : HoursColumn.values()) {
-      sheet.setColumnWidth(column.ordinal(), column.width() * 256);
+      Pages.width(sheet, column.ordinal(), column.width());
     }
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, count - 1, 0, columns - 1));
@@ -173,6 +173,6 @@ final class HoursSheet {
   }
 
   private static String cell(SheetPlan plan, int row, int column) {
-    return Texts.sheet(plan.sheet()) + "!$" + CellAddress.letters(column) + "$" + row;
+    return SheetReference.quoted(plan.sheet()) + "!$" + CellAddress.letters(column) + "$" + row;
   }
 }

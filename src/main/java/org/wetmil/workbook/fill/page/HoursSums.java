@@ -1,6 +1,7 @@
 package org.wetmil.workbook.fill.page;
 
 import java.util.Collection;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.wetmil.workbook.look.Texts;
 
@@ -45,7 +46,7 @@ final class HoursSums {
       HoursColumn column,
       HoursColumn keyColumn,
       Collection<String> keys,
-      java.util.function.UnaryOperator<String> criterion) {
+      UnaryOperator<String> criterion) {
     if (keys.size() > MOST_KEYS || keys.stream().anyMatch(HoursSums::isTooLong)) {
       return null;
     }

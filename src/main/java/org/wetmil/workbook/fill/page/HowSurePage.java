@@ -20,7 +20,6 @@ import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.fill.beside.BasisBook;
 import org.wetmil.workbook.fill.beside.Totals;
 import org.wetmil.workbook.look.Canvas;
-import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
 
@@ -83,9 +82,7 @@ final class HowSurePage {
   }
 
   void write(SummarySheet.Places summary) {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      page.sheet().setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(page.sheet(), WIDTHS);
     page.text(0, LABEL, "How sure", look.title());
     page.text(
         1,
@@ -240,12 +237,7 @@ final class HowSurePage {
             "The ranges of the lines stand beside them, in the columns that are folded. Low and high"
                 + " follow a change of a line; the ratios to the stated figure, the days and the"
                 + " bars are as at the fill.")) {
-      page.text(next, LABEL, sentence, look.text(true)).merged(next, LABEL, UNIT);
-      int width = 0;
-      for (int each : WIDTHS) {
-        width += each;
-      }
-      page.height(next++, Heights.of(sentence, width, 11));
+      page.paragraph(next++, sentence, WIDTHS, look.text(true));
     }
   }
 

@@ -15,7 +15,6 @@ import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.FilmAcceptance;
 import org.wetmil.workbook.look.Canvas;
-import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Plain;
@@ -49,9 +48,7 @@ final class LimitsPage {
   }
 
   void write() {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      page.sheet().setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(page.sheet(), WIDTHS);
     page.text(0, 0, "Limits", look.title());
     page.text(
         1,
@@ -249,11 +246,6 @@ final class LimitsPage {
   }
 
   private void sentence(String text) {
-    page.text(next, 0, text, look.text(true)).merged(next, 0, LAST);
-    int width = 0;
-    for (int each : WIDTHS) {
-      width += each;
-    }
-    page.height(next++, Heights.of(text, width, 11));
+    page.paragraph(next++, text, WIDTHS, look.text(true));
   }
 }

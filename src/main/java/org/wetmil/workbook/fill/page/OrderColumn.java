@@ -1,7 +1,7 @@
 package org.wetmil.workbook.fill.page;
 
 import org.apache.poi.ss.util.CellReference;
-import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** The columns of the order, in order. */
 public enum OrderColumn {
@@ -49,8 +49,7 @@ public enum OrderColumn {
 
   /** The column as formulas of other sheets write it. */
   String whole(String sheet) {
-    String letters = CellReference.convertNumToColString(ordinal());
-    return Texts.sheet(sheet) + "!$" + letters + ":$" + letters;
+    return SheetReference.column(sheet, ordinal());
   }
 
   /** A cell of the column in the same row. */

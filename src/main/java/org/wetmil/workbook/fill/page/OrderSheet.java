@@ -46,7 +46,7 @@ final class OrderSheet {
     for (OrderColumn column : OrderColumn.values()) {
       String symbol = column.isVolume() ? " (" + unit.symbol() + ")" : "";
       rows.text(column.heading() + symbol, look.heading());
-      sheet.setColumnWidth(column.ordinal(), column.width() * 256);
+      Pages.width(sheet, column.ordinal(), column.width());
     }
     rows.height(Heights.HEADING_PT);
     List<Group> groups = Group.of(filled, Order::key, HoursKeys::order);

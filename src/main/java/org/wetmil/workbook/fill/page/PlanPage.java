@@ -19,7 +19,6 @@ import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.fill.beside.BasisBook;
 import org.wetmil.workbook.look.Canvas;
-import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Plain;
@@ -63,9 +62,7 @@ final class PlanPage {
    * @param hours the cells of the job's hours
    */
   void write(Plan plan, Map<JobFigure, String> hours) {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      page.sheet().setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(page.sheet(), WIDTHS);
     page.text(0, FLOOR, "Plan", look.title());
     page.text(
         1,
@@ -236,11 +233,6 @@ final class PlanPage {
   }
 
   private void sentence(String text) {
-    page.text(next, FLOOR, text, look.text(true)).merged(next, FLOOR, DAYS);
-    int width = 0;
-    for (int each : WIDTHS) {
-      width += each;
-    }
-    page.height(next++, Heights.of(text, width, 11));
+    page.paragraph(next++, text, WIDTHS, look.text(true));
   }
 }

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.fill.page;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.catalogue.Setting;
@@ -70,9 +71,7 @@ final class SummarySheet {
       String findingsSheet,
       String orderSheet,
       HowSurePage.Places likely) {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      page.sheet().setColumnWidth(i, WIDTHS[i] * 256);
-    }
+    Pages.widths(page.sheet(), WIDTHS);
     page.text(0, 0, job.filled().bid().job(), look.title());
     page.text(
         1,
@@ -140,8 +139,9 @@ final class SummarySheet {
     page.formula(
         5,
         column,
-        "\"likely \"&ROUND(%s,0)&\" to \"&ROUND(%s,0)".formatted(ends.lowAt(), ends.highAt()),
-        "likely " + Math.round(ends.low()) + " to " + Math.round(ends.high()),
+        // FIXED parts thousands as the reader's country does; a format in TEXT would not
+        "\"likely \"&FIXED(%s,0)&\" to \"&FIXED(%s,0)".formatted(ends.lowAt(), ends.highAt()),
+        String.format(Locale.ROOT, "likely %,.0f to %,.0f", ends.low(), ends.high()),
         look.text(false));
   }
 

@@ -11,6 +11,7 @@ import org.wetmil.workbook.look.Canvas;
 import org.wetmil.workbook.look.FindingsList;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Texts;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** How many lines count, and how many findings there are. */
 final class TalliesBlock {
@@ -46,7 +47,7 @@ final class TalliesBlock {
       String formula =
           findings.size() > FindingsList.MOST
               ? null
-              : "COUNTIF(" + Texts.sheet(sheet) + "!$A:$A," + Texts.quoted(word) + ")";
+              : "COUNTIF(" + SheetReference.quoted(sheet) + "!$A:$A," + Texts.quoted(word) + ")";
       page.formula(at++, PlacesBlock.HOURS, formula, count, look.number(0));
     }
     Optional<String> leftOut = FindingsList.leftOut(findings.size());

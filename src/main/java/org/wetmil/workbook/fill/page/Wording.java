@@ -31,6 +31,11 @@ final class Wording {
     return new Wording(language.toLowerCase(Locale.ROOT));
   }
 
+  /** The language, by its ISO 639 code. */
+  String language() {
+    return get("language");
+  }
+
   String get(String key) {
     String text = words.getProperty(key);
     if (text == null) {

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.EarlierCells;
@@ -123,8 +124,8 @@ public final class EarlierColumns {
                 sheet.name(),
                 address,
                 own,
-                "\"%s\" was written in %s of the column Findings, which is made anew."
-                    .formatted(own, address)));
+                "%s was written in %s of the column Findings, which is made anew."
+                    .formatted(Quoted.of(own), address)));
   }
 
   /** Tables side by side share rows: their lines take the blocks of columns in order. */

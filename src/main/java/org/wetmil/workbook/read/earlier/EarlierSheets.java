@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.checks.Check;
 import org.wetmil.checks.Checks;
 import org.wetmil.estimate.Remark;
@@ -96,8 +97,8 @@ public final class EarlierSheets {
               sheet,
               "",
               plain,
-              "\"%s\" was written %s%s of a sheet that is made anew."
-                  .formatted(plain, where, address)));
+              "%s was written %s%s of a sheet that is made anew."
+                  .formatted(Quoted.of(plain), where, address)));
     }
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.wetmil.workbook.stream.CellAddress;
+import org.wetmil.workbook.stream.SheetReference;
 
 /** A formula taken apart into references and what stands between them. */
 record FormulaText(List<Piece> pieces) {
@@ -131,7 +132,7 @@ record FormulaText(List<Piece> pieces) {
       String sheet = "";
       int end = wordEnd(start);
       if (peek(end) == '!') {
-        sheet = sheet(formula.substring(start, end));
+        sheet = SheetReference.unquoted(formula.substring(start, end));
         int name = end + 1;
         end = isWordStart(peek(name)) ? wordEnd(name) : name;
         reference(start, name, end, elsewhere ? "[" + sheet : sheet);
@@ -168,12 +169,6 @@ record FormulaText(List<Piece> pieces) {
         end++;
       }
       return end;
-    }
-
-    private static String sheet(String name) {
-      return name.startsWith("'") && name.endsWith("'") && name.length() > 1
-          ? name.substring(1, name.length() - 1).replace("''", "'")
-          : name;
     }
 
     private void constant() {

@@ -2,6 +2,7 @@ package org.wetmil.workbook.read.grid;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.stream.RawCell;
@@ -91,7 +93,7 @@ public final class MissingResults implements AutoCloseable {
   private RawCell computed(String sheet, RawCell cell, boolean tooMany) {
     RawCell result = tooMany ? cell : evaluated(sheet, cell);
     if (isMissing(result)) {
-      String address = org.wetmil.workbook.stream.CellAddress.letters(cell.column());
+      String address = CellAddress.letters(cell.column());
       notComputed.computeIfAbsent(sheet, any -> new TreeSet<>()).add(address + (cell.row() + 1));
     }
     return result;
@@ -153,7 +155,7 @@ public final class MissingResults implements AutoCloseable {
       try {
         book.close();
       } catch (IOException e) {
-        throw new java.io.UncheckedIOException(e);
+        throw new UncheckedIOException(e);
       }
     }
   }

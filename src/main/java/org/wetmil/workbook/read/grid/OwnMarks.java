@@ -14,6 +14,7 @@ import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.stream.DefinedName;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
+import org.wetmil.workbook.stream.SheetReference;
 import org.wetmil.workbook.stream.TableRef;
 
 /**
@@ -128,8 +129,6 @@ public record OwnMarks(
     if (end <= 0) {
       return Optional.empty();
     }
-    String name = refersTo.substring(0, end);
-    boolean quoted = name.length() > 2 && name.startsWith("'") && name.endsWith("'");
-    return Optional.of(quoted ? name.substring(1, name.length() - 1).replace("''", "'") : name);
+    return Optional.of(SheetReference.unquoted(refersTo.substring(0, end)));
   }
 }

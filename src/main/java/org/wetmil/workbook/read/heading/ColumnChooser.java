@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.quantity.Unit;
@@ -102,8 +103,8 @@ public final class ColumnChooser {
     remark(
         "heading-twice",
         heading,
-        "Two columns are headed as %s: \"%s\" and \"%s\". The first is used; rename one of them."
-            .formatted(column.heading(), before.text(), heading.text()));
+        "Two columns are headed as %s: %s and %s. The first is used; rename one of them."
+            .formatted(column.heading(), Quoted.of(before.text()), Quoted.of(heading.text())));
   }
 
   private static boolean isInchesOf(Heading feet, Heading inches) {
@@ -123,8 +124,8 @@ public final class ColumnChooser {
       remark(
           "heading-ambiguous",
           heading,
-          "\"%s\" can mean %s, and nothing on the sheet decides. It is not used; name the column "
-                  .formatted(heading.text(), names(free))
+          "%s can mean %s, and nothing on the sheet decides. It is not used; name the column "
+                  .formatted(Quoted.of(heading.text()), names(free))
               + "with one of these words.");
     }
   }
@@ -166,8 +167,8 @@ public final class ColumnChooser {
     remark(
         "heading-read-as",
         heading,
-        "\"%s\" is read as %s, since what stands under it is that."
-            .formatted(heading.text(), column.heading()));
+        "%s is read as %s, since what stands under it is that."
+            .formatted(Quoted.of(heading.text()), column.heading()));
   }
 
   private boolean numberFirst() {

@@ -12,6 +12,7 @@ import org.wetmil.measure.Typed;
 import org.wetmil.workbook.read.grid.CellText;
 import org.wetmil.workbook.read.grid.Grid;
 import org.wetmil.workbook.read.grid.GridRow;
+import org.wetmil.workbook.read.words.SizeText;
 import org.wetmil.workbook.read.words.UnitWords;
 import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.RawCell;
@@ -84,7 +85,7 @@ final class ColumnValues {
 
   /** Whether most of the cells are sizes such as 3 x 4 m. */
   boolean areSizes() {
-    return isMost(cell -> org.wetmil.workbook.read.words.SizeText.isSize(cell.text()));
+    return isMost(cell -> SizeText.isSize(cell.text()));
   }
 
   /** Whether most of the cells are units. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Field;
 import org.wetmil.catalogue.StatedRow;
 import org.wetmil.catalogue.StatedRow.StatedCell;
@@ -115,10 +116,7 @@ public final class StatedSheet {
     for (GridRow row : grid.rows()) {
       RawCell first = row.cells().get(0);
       boolean known =
-          org.wetmil.catalogue.Catalogue.builtIn()
-              .table(table)
-              .find(grid.text(row.row(), first.column()))
-              .isPresent();
+          Catalogue.builtIn().table(table).find(grid.text(row.row(), first.column())).isPresent();
       if (known) {
         headingRow = row.row() - 1;
         DecimalMark mark = mark(headingRow, first.column() + 1);

@@ -5,12 +5,14 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Lookup;
+import org.wetmil.catalogue.Quoted;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
 import org.wetmil.workbook.read.grid.Grid;
@@ -85,11 +87,11 @@ public final class SectionTitles {
                   grid.sheet(),
                   new CellAddress(first.row(), first.column()).toString(),
                   first.text(),
-                  ("No line names its %s, so it is read from the title above: \"%s\"%s. If that is"
+                  ("No line names its %s, so it is read from the title above: %s%s. If that is"
                           + " something else, fill in a column %s.")
                       .formatted(
-                          column.heading().toLowerCase(java.util.Locale.ROOT),
-                          name(first.text()),
+                          column.heading().toLowerCase(Locale.ROOT),
+                          Quoted.of(name(first.text())),
                           titles.size() == 1 ? "" : " and " + (titles.size() - 1) + " more",
                           column.heading())));
         });

@@ -3,6 +3,7 @@ package org.wetmil.workbook.read.table;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,7 +49,7 @@ public final class TableRows {
 
   /** The rows that hold something, from the top, each with its kind. */
   public Map<Integer, RowKind> sorted() {
-    Map<Integer, RowKind> kinds = new java.util.LinkedHashMap<>();
+    Map<Integer, RowKind> kinds = new LinkedHashMap<>();
     for (GridRow row : grid.rows(table.firstRow(), table.lastRow())) {
       List<RawCell> cells = cells(row);
       if (!cells.isEmpty()) {

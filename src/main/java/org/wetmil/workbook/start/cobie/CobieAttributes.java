@@ -2,6 +2,7 @@ package org.wetmil.workbook.start.cobie;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.quantity.Unit;
@@ -90,6 +91,6 @@ final class CobieAttributes {
   }
 
   private static String key(String room) {
-    return room.strip().toLowerCase(java.util.Locale.ROOT);
+    return room.strip().toLowerCase(Locale.ROOT);
   }
 }

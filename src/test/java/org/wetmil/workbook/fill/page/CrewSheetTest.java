@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -66,6 +67,24 @@ class CrewSheetTest {
     List<String> texts = texts(Bids.settings("Crew language", "Spanish"), lines(1));
 
     assertThat(texts).contains("Boquilla", "Ritmo: s por 10 ft").doesNotContain("Tip");
+  }
+
+  @Test
+  void surfacesAndCoatingsAreSaidInTheLanguageOfTheCrewOrAsTyped() throws IOException {
+    Catalogue spanish = Bids.settings("Crew language", "Spanish");
+
+    assertThat(texts(spanish, line("Walls", "latex"), line("lap siding", "heavy latex")))
+        .contains("paredes", "pintura látex", "lap siding", "heavy latex");
+    assertThat(texts(spanish, line("cielo raso", "emulsión"), line("crown moulding", "oil")))
+        .contains("cielo raso", "pintura látex", "molduras (crown moulding)", "pintura de aceite");
+    assertThat(texts(spanish, line("Decke", "latex"), line("gold leaf", "latex")))
+        .contains("techo (Decke)", "gold leaf");
+    assertThat(texts(Catalogue.builtIn(), line("techo", "látex interior"), line("clg", "latex")))
+        .contains("ceiling (techo)", "latex", "clg");
+  }
+
+  private static BidLine line(String surface, String coating) {
+    return Bids.line(ROOM, "Hall", SURFACE, surface, COATING, coating, AREA, 500);
   }
 
   @Test
@@ -126,7 +145,7 @@ class CrewSheetTest {
     }
   }
 
-  private static java.util.function.Predicate<String> isTitle() {
+  private static Predicate<String> isTitle() {
     return text -> text.startsWith("Hall");
   }
 

@@ -1,4 +1,4 @@
-package org.wetmil.trade;
+package org.wetmil.quantity;
 
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
