@@ -62,7 +62,7 @@ public final class FillRun {
   }
 
   private void tell(Future<Consumer<FillListener>> done) {
-    listeners.forEach(came(done)::accept);
+    listeners.forEach(came(done));
   }
 
   private static Consumer<FillListener> came(Future<Consumer<FillListener>> done) {

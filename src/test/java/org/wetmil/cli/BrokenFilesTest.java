@@ -56,6 +56,23 @@ class BrokenFilesTest {
     assertThat(Ran.fill(bid, "--quiet").code()).isZero();
   }
 
+  /** The library asks for the formula of the first cell of the block, which asks for its own. */
+  @Test
+  void anArrayFormulaOutsideItsOwnCells() throws IOException {
+    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
+    Parts.Part part = parts.ending("sheet1.xml");
+    String outside = "<c r=\"Z2\"><f t=\"array\" ref=\"A1:C9\">A1:C9*2</f></c></row>";
+    int row = part.text().indexOf("<row r=\"2\"");
+    int end = part.text().indexOf("</row>", row);
+    String text = part.text();
+    String broken = text.substring(0, end) + outside + text.substring(end + "</row>".length());
+
+    Ran ran = Ran.fill(Files.write(file(), parts.replace(part, broken).zip()), "--quiet");
+
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.code()).isZero();
+  }
+
   @Test
   void aNoteOnAPartThatIsNoText() throws IOException {
     Path bid = SmallBid.write(folder.resolve("job.xlsx"));

@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.hostile.Parts;
+import org.wetmil.samples.CellDump;
 import org.wetmil.workbook.read.Book;
 
 class StartCommandTest {
@@ -35,6 +37,20 @@ class StartCommandTest {
         .contains("Length on 1")
         .contains("Coating on 2")
         .contains("1 line(s) left out by Include until you decide");
+  }
+
+  @Test
+  void aRoomWithANameLongerThanACellTakesIsCut() throws IOException {
+    Path list = new Book().sheet("Rooms").row("Room", "Area").row("Foyer", 20).write(folder);
+    Parts parts = Parts.of(list);
+    for (Parts.Part part : parts.all()) {
+      parts.replace(part, part.text().replace("Foyer", "f".repeat(40_000)));
+    }
+    Path output = folder.resolve("out.xlsx");
+
+    Path broken = Files.write(folder.resolve("long.xlsx"), parts.zip());
+    assertThat(execute("start", broken.toString(), "--out", output.toString())).isZero();
+    assertThat(CellDump.of(output).toString()).contains("fff...");
   }
 
   @Test

@@ -22,6 +22,7 @@ import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.NewWorkbook;
 import org.wetmil.workbook.fill.beside.Highlights;
+import org.wetmil.workbook.look.Texts;
 import org.wetmil.workbook.start.rooms.RoomList;
 import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.template.TemplateWriter;
@@ -66,7 +67,8 @@ final class StartWriter {
       lines
           .get(i)
           .words()
-          .forEach((column, word) -> row.getCell(column.ordinal()).setCellValue(word));
+          .forEach(
+              (column, word) -> row.getCell(column.ordinal()).setCellValue(Texts.fitting(word)));
     }
   }
 
@@ -104,11 +106,11 @@ final class StartWriter {
       XSSFRow at = sheet.getRow(i + 1) == null ? sheet.createRow(i + 1) : sheet.getRow(i + 1);
       CellStyle style = sheet.getRow(1).getCell(0).getCellStyle();
       columns.values().forEach(column -> cell(at, column, style));
-      at.getCell(columns.get("Room")).setCellValue(row.room());
+      at.getCell(columns.get("Room")).setCellValue(Texts.fitting(row.room()));
       at.getCell(columns.get("Surface")).setCellValue(row.surface());
       at.getCell(columns.get("Kind")).setCellValue(row.opening().kind().word());
       at.getCell(columns.get("Count")).setCellValue(row.count());
-      at.getCell(columns.get("Id")).setCellValue(row.id());
+      at.getCell(columns.get("Id")).setCellValue(Texts.fitting(row.id()));
       if (row.opening().isSized()) {
         at.getCell(columns.get("Width"))
             .setCellValue(shown(Quantity.LENGTH, row.opening().widthFt()));

@@ -109,8 +109,9 @@ public final class MissingResults implements AutoCloseable {
       Cell at = row == null ? null : row.getCell(cell.column());
       CellValue value = at == null ? null : evaluator.evaluate(at);
       return value == null ? cell : with(cell, value);
-    } catch (RuntimeException e) {
-      // The library throws many kinds for functions that it does not know; the cell is reported.
+    } catch (RuntimeException | StackOverflowError e) {
+      // The library throws many kinds for functions that it does not know, and asks an array
+      // formula outside its own cells for ever; the cell is reported.
       return cell;
     }
   }
