@@ -16,11 +16,11 @@ class LittleMemoryTest {
 
   @Test
   void aBidThatNeedsMoreIsSaidAndTheNextIsFilled() throws IOException, InterruptedException {
-    Path large = BigBid.write(folder.resolve("a-large.xlsx"), 20_000);
+    Path large = BigBid.write(folder.resolve("a-large.xlsx"), 10_000);
     Path small = SmallBid.write(folder.resolve("b-small.xlsx"));
 
     Program.Ended run =
-        Program.start(logs, List.of("-Xmx40m"), "", "fill", "--quiet", large, small).end();
+        Program.start(logs, List.of("-Xmx24m"), "", "fill", "--quiet", large, small).end();
 
     assertThat(run.err())
         .singleElement()

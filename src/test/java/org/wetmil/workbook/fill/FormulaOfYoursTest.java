@@ -247,7 +247,7 @@ class FormulaOfYoursTest {
     assertThat(filled.found("overridden-by-hand"))
         .singleElement()
         .asString()
-        .contains("\"=\"ask \"&A2\"");
+        .contains("[=\"ask \"&A2]");
   }
 
   private void put(String heading, int row, String formula) {
