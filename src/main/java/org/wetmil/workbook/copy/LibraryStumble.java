@@ -5,7 +5,11 @@ import java.util.List;
 /** Tells a workbook that the library stumbles over from a fault of this program. */
 final class LibraryStumble {
   private static final List<String> LIBRARY =
-      List.of("org.apache.poi.", "org.apache.xmlbeans.", "org.openxmlformats.");
+      List.of(
+          "org.apache.poi.",
+          "org.apache.xmlbeans.",
+          "org.openxmlformats.",
+          "com.microsoft.schemas.");
 
   private LibraryStumble() {}
 
