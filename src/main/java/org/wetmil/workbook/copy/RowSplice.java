@@ -162,7 +162,7 @@ final class RowSplice {
     while (XmlIn.nextChild(at)) {
       boolean blank =
           switch (at.getLocalName()) {
-            case "v", "is" -> XmlIn.isWithoutText(at);
+            case "v", "is" -> XmlIn.isBlank(at);
             case "extLst" -> {
               XmlIn.skip(at);
               yield true;

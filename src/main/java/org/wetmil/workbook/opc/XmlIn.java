@@ -81,9 +81,9 @@ public final class XmlIn {
     }
   }
 
-  /** Goes to the end of an element; whether no character stands in it. */
-  public static boolean isWithoutText(XMLStreamReader at) throws XMLStreamException {
-    boolean without = true;
+  /** Goes to the end of an element; whether no character but spaces stands in it. */
+  public static boolean isBlank(XMLStreamReader at) throws XMLStreamException {
+    boolean blank = true;
     for (int depth = 1; depth > 0; ) {
       at.next();
       if (at.isStartElement()) {
@@ -91,10 +91,10 @@ public final class XmlIn {
       } else if (at.isEndElement()) {
         depth--;
       } else {
-        without &= !at.isCharacters();
+        blank &= !at.isCharacters() || at.isWhiteSpace();
       }
     }
-    return without;
+    return blank;
   }
 
   /** Goes to the end of the document; gives how many elements it saw. */
