@@ -73,7 +73,8 @@ public final class CompareJob {
 
   private Version version(Path file, ReadWorkbook read) {
     try (PackageReader reader = PackageReader.open(file, passwords)) {
-      return new Version(file, read.layouts(), read.filledBefore(), reader.password().isPresent());
+      return new Version(
+          file, read.bid(), read.layouts(), read.filledBefore(), reader.password().isPresent());
     }
   }
 }

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
 import org.wetmil.workbook.Locked;
+import org.wetmil.workbook.read.Book;
 
 class CompareCommandTest {
   @TempDir Path folder;
@@ -131,6 +133,29 @@ class CompareCommandTest {
       }
       assertThat(formulas).isGreaterThanOrEqualTo(7);
     }
+  }
+
+  @Test
+  void ofTablesSideBySideTheCellOfTheOneIsNamed() throws IOException {
+    Path before = Files.createDirectory(folder.resolve("before"));
+    Ran ran = Ran.of("compare", sideBySide(before, 210), sideBySide(folder, 250));
+
+    assertThat(ran.out())
+        .anyMatch(line -> line.matches(".*Bid!F2 .*East 1.*"))
+        .anyMatch(line -> line.matches(".*Area: .*250.*\\(Bid!I2\\)"));
+  }
+
+  private static Path sideBySide(Path into, int area) {
+    String[] headings = {"Room", "Surface", "Coating", "Area (ft²)"};
+    return new Book()
+        .sheet("Bid")
+        .row(
+            Stream.of(Stream.of(headings), Stream.of((Object) null), Stream.of(headings))
+                .flatMap(each -> each)
+                .toArray())
+        .row("West 1", "walls", "latex", 110, null, "East 1", "ceiling", "primer", area)
+        .row("West 2", "walls", "latex", 120, null, "East 2", "ceiling", "primer", 220)
+        .write(into);
   }
 
   @Test

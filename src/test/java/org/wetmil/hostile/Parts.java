@@ -95,11 +95,12 @@ public final class Parts {
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       for (Part part : parts) {
         String name = part.name();
-        if (name.isEmpty() && names.contains(name)) {
-          name = "\u007f";
-        } else if (names.contains(name)) {
+        if (names.contains(name)) {
           // this class writes no name twice, so that it is made one of equal length first
           name = "\u007f".repeat(name.getBytes(StandardCharsets.UTF_8).length);
+          if (names.contains(name)) {
+            continue;
+          }
           twice.add(part.name());
         }
         if (parts.size() < 500) {

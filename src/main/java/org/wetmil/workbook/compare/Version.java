@@ -2,6 +2,7 @@ package org.wetmil.workbook.compare;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.wetmil.estimate.Bid;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.workbook.opc.FileName;
@@ -10,11 +11,13 @@ import org.wetmil.workbook.read.SheetLayout;
 /**
  * One of the two workbooks.
  *
+ * @param bid what was read of it
  * @param layouts where its tables were found
  * @param filled whether it was filled before
  * @param locked whether it is protected with a password
  */
-public record Version(Path file, List<SheetLayout> layouts, boolean filled, boolean locked) {
+public record Version(
+    Path file, Bid bid, List<SheetLayout> layouts, boolean filled, boolean locked) {
   public Version {
     layouts = List.copyOf(layouts);
   }
@@ -27,8 +30,23 @@ public record Version(Path file, List<SheetLayout> layouts, boolean filled, bool
   public String address(BidLine line, InputColumn column) {
     return layouts.stream()
         .filter(layout -> layout.sheet().equals(line.sheet()))
-        .map(layout -> line.sheet() + "!" + layout.address(line.row(), column))
+        .map(layout -> line.sheet() + "!" + layout.address(line.row(), before(line), column))
         .findFirst()
         .orElse(line.sheet());
+  }
+
+  /** Lines to the left in the row, of tables side by side. */
+  private int before(BidLine line) {
+    List<BidLine> inRow =
+        bid.sheets().stream()
+            .flatMap(sheet -> sheet.lines().stream())
+            .filter(each -> each.sheet().equals(line.sheet()) && each.row() == line.row())
+            .toList();
+    for (int i = 0; i < inRow.size(); i++) {
+      if (inRow.get(i) == line) {
+        return i;
+      }
+    }
+    return 0;
   }
 }

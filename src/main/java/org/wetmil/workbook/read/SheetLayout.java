@@ -30,8 +30,18 @@ public record SheetLayout(
    * @return as in C4; empty when no table has the row
    */
   public String address(int row, InputColumn column) {
+    return address(row, 0, column);
+  }
+
+  /**
+   * The same where tables stand side by side.
+   *
+   * @param before how many lines stand to the left in the row
+   */
+  public String address(int row, int before, InputColumn column) {
     return tables.stream()
         .filter(table -> table.lineRows().contains(row - 1))
+        .skip(before)
         .findFirst()
         .map(
             table -> {
