@@ -106,6 +106,20 @@ class BrokenFilesTest {
   }
 
   @Test
+  void notesWhoseBoxesNameNoColumn() throws IOException {
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+    Path filled = folder.resolve("once.xlsx");
+    assertThat(Ran.fill(bid, "--out", filled).code()).isZero();
+    Parts parts = Parts.of(filled);
+    Parts.Part part = parts.ending(".vml");
+
+    refused(
+        parts.replace(
+            part, part.text().replaceAll("<([a-z]+:)?Column>[^<]*</([a-z]+:)?Column>", "")),
+        "it contradicts the rest");
+  }
+
+  @Test
   void aSheetThatIsNumberedByAWord() throws IOException {
     Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
     Parts.Part part = parts.ending("xl/workbook.xml");
