@@ -56,11 +56,10 @@ record BidFiles(List<Path> files, List<String> notices) {
       if (!Inputs.isWorkbook(file) && !isOld) {
         continue;
       }
-      if (FilledMark.isReconciled(file)) {
-        notices.add(file + ": passed over, it compares purchases with bids");
-      } else if (FilledMark.isCompared(file)) {
-        notices.add(file + ": passed over, it compares two versions of a bid");
-      } else if (isOld && listed.stream().anyMatch(other -> isNewer(other, file))) {
+      Optional<String> other = FilledMark.otherThanABid(file);
+      if (other.isPresent()) {
+        notices.add(file + ": passed over, " + other.get());
+      } else if (isOld && listed.stream().anyMatch(each -> isNewer(each, file))) {
         notices.add(file + ": passed over, a newer workbook of the same name counts");
       } else {
         files.add(file);

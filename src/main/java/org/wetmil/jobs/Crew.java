@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 
 /**
  * The threads of a run over several workbooks. Small workbooks are worked on side by side; a large
@@ -71,8 +72,21 @@ final class Crew implements AutoCloseable {
 
   @Override
   public void close() {
-    if (threads != null) {
-      threads.shutdown();
+    if (threads == null) {
+      return;
+    }
+    threads.shutdown();
+    // what was begun is put in place, though a listener failed
+    boolean interrupted = false;
+    while (!threads.isTerminated()) {
+      try {
+        threads.awaitTermination(1, TimeUnit.HOURS);
+      } catch (InterruptedException e) {
+        interrupted = true;
+      }
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
     }
   }
 }

@@ -2,8 +2,10 @@ package org.wetmil.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -86,6 +88,22 @@ class FillPrintingTest {
         .contains(": " + escape + "[1m" + escape + "[31mstop" + escape, "33mwarning", ": note: ");
     assertThat(out.toString().replaceAll(escape + "\\[[0-9;]*m", "").lines())
         .isEqualTo(Ran.fill(bid, "--force").out());
+  }
+
+  @Test
+  void whatWeMadeOfBidsIsNoBidOfAFolder() throws IOException {
+    Path bid = folder.resolve("clinic-refit.xlsx");
+    Files.copy(Path.of("sample-workbooks", "clinic-refit.xlsx"), bid);
+    Files.copy(
+        Path.of("sample-workbooks", "past-bids-audited.xlsx"), folder.resolve("audited.xlsx"));
+    assertThat(Ran.fill(bid, "--values").code()).isZero();
+
+    Ran ran = Ran.fill(folder, "--force");
+
+    assertThat(ran.code()).isZero();
+    assertThat(ran.err())
+        .anyMatch(line -> line.contains("customer.xlsx") && line.contains("a copy for a customer"))
+        .anyMatch(line -> line.contains("audited.xlsx") && line.contains("how past bids came out"));
   }
 
   @Test

@@ -52,9 +52,7 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
                 FileName.of(file),
                 true,
                 "A newer workbook of the same name is here too and counts once."));
-      } else if (FilledMark.isAudited(file)
-          || FilledMark.isReconciled(file)
-          || FilledMark.isCompared(file)) {
+      } else if (FilledMark.otherThanABid(file).isPresent()) {
         leftOut.add(new LeftOut(FileName.of(file), true, "This is a result of Wetmil and no bid."));
       } else {
         Optional<Path> source =
