@@ -13,8 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.beside.FilledMark;
@@ -25,7 +23,6 @@ import org.wetmil.workbook.opc.Passwords;
  * directly in it. A file that is named twice, in whatever spelling, is taken once.
  */
 public final class Inputs {
-  private static final Pattern FOR_CUSTOMER = Pattern.compile("(.+)-customer(-\\d+)?\\.xlsx");
   private static final Set<String> TAKEN = Set.of("xlsx", "xlsm", "xltx", "xltm");
   private static final Set<String> OTHER = Set.of("xls", "xlsb", "ods", "csv");
 
@@ -145,26 +142,18 @@ public final class Inputs {
   }
 
   private void take(Path file) {
-    Optional<String> other = FilledMark.otherThanABid(file);
     if (OTHER.contains(ending(file))) {
       passedOver.add(new PassedOver(file, "save it as .xlsx in a spreadsheet program first"));
-    } else if (other.isPresent()) {
+      return;
+    }
+    Optional<String> other = FilledMark.otherThanABid(file);
+    if (other.isPresent()) {
       passedOver.add(new PassedOver(file, other.get()));
-    } else if (isForCustomer(file)) {
-      passedOver.add(new PassedOver(file, "it is a copy for a customer"));
     } else if (isBesideItsSource(file)) {
       passedOver.add(new PassedOver(file, "it was filled from a workbook beside it"));
     } else {
       add(file);
     }
-  }
-
-  /** By its name beside a filled bid: nothing in what a customer gets says where it came from. */
-  private static boolean isForCustomer(Path file) {
-    Matcher name = FOR_CUSTOMER.matcher(file.getFileName().toString());
-    return name.matches()
-        && (Files.exists(file.resolveSibling(name.group(1) + "-filled.xlsx"))
-            || Files.exists(file.resolveSibling(name.group(1) + "-filled.xlsm")));
   }
 
   private boolean isBesideItsSource(Path file) {

@@ -44,31 +44,19 @@ class BrokenFilesTest {
 
   @Test
   void aCellWithoutAValueWhereAFilledOneGoes() throws IOException {
-    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
-    Parts.Part part = parts.ending("sheet1.xml");
-    String empty =
-        "<c r=\"Z2\"><v></v></c><c r=\"AA2\" t=\"s\"><v>   </v></c><c r=\"AB2\" t=\"inlineStr\"><is><t/></is></c></row>";
-    int row = part.text().indexOf("<row r=\"2\"");
-    int end = part.text().indexOf("</row>", row);
-    String text = part.text();
-    String filled = text.substring(0, end) + empty + text.substring(end + "</row>".length());
-    Path bid = Files.write(file(), parts.replace(part, filled).zip());
+    Path bid =
+        withCells(
+            "<c r=\"Z2\"><v></v></c><c r=\"AA2\" t=\"s\"><v>   </v></c>"
+                + "<c r=\"AB2\" t=\"inlineStr\"><is><t/></is></c>");
 
     assertThat(Ran.fill(bid, "--quiet").code()).isZero();
   }
 
-  /** The library asks for the formula of the first cell of the block, which asks for its own. */
   @Test
   void anArrayFormulaOutsideItsOwnCells() throws IOException {
-    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
-    Parts.Part part = parts.ending("sheet1.xml");
-    String outside = "<c r=\"Z2\"><f t=\"array\" ref=\"A1:C9\">A1:C9*2</f></c></row>";
-    int row = part.text().indexOf("<row r=\"2\"");
-    int end = part.text().indexOf("</row>", row);
-    String text = part.text();
-    String broken = text.substring(0, end) + outside + text.substring(end + "</row>".length());
+    Path bid = withCells("<c r=\"Z2\"><f t=\"array\" ref=\"A1:C9\">A1:C9*2</f></c>");
 
-    Ran ran = Ran.fill(Files.write(file(), parts.replace(part, broken).zip()), "--quiet");
+    Ran ran = Ran.fill(bid, "--quiet");
 
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isZero();
@@ -94,10 +82,7 @@ class BrokenFilesTest {
 
   @Test
   void notesWhoseBoxesAreLost() throws IOException {
-    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
-    Path filled = folder.resolve("once.xlsx");
-    assertThat(Ran.fill(bid, "--out", filled).code()).isZero();
-    Parts parts = Parts.of(filled);
+    Parts parts = filledOnce();
     Parts.Part part = parts.ending("xl/worksheets/_rels/sheet1.xml.rels");
 
     refused(
@@ -107,10 +92,7 @@ class BrokenFilesTest {
 
   @Test
   void notesWhoseBoxesNameNoColumn() throws IOException {
-    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
-    Path filled = folder.resolve("once.xlsx");
-    assertThat(Ran.fill(bid, "--out", filled).code()).isZero();
-    Parts parts = Parts.of(filled);
+    Parts parts = filledOnce();
     Parts.Part part = parts.ending(".vml");
 
     refused(
@@ -195,6 +177,23 @@ class BrokenFilesTest {
 
   private Path file() {
     return folder.resolve("job.xlsx");
+  }
+
+  private Parts filledOnce() {
+    Path bid = SmallBid.write(folder.resolve("job.xlsx"));
+    Path filled = folder.resolve("once.xlsx");
+    assertThat(Ran.fill(bid, "--out", filled).code()).isZero();
+    return Parts.of(filled);
+  }
+
+  /** A small bid with more cells at the end of its second row. */
+  private Path withCells(String cells) throws IOException {
+    Parts parts = Parts.of(SmallBid.write(folder.resolve("job.xlsx")));
+    Parts.Part part = parts.ending("sheet1.xml");
+    String text = part.text();
+    int end = text.indexOf("</row>", text.indexOf("<row r=\"2\""));
+    String longer = text.substring(0, end) + cells + text.substring(end);
+    return Files.write(file(), parts.replace(part, longer).zip());
   }
 
   private Ran refused(Parts parts, String why) throws IOException {

@@ -30,9 +30,14 @@ public record Version(
   public String address(BidLine line, InputColumn column) {
     return layouts.stream()
         .filter(layout -> layout.sheet().equals(line.sheet()))
-        .map(layout -> line.sheet() + "!" + layout.address(line.row(), before(line), column))
+        .map(layout -> line.sheet() + "!" + address(layout, line, column))
         .findFirst()
         .orElse(line.sheet());
+  }
+
+  private String address(SheetLayout layout, BidLine line, InputColumn column) {
+    int before = layout.tables().size() > 1 ? before(line) : 0;
+    return layout.address(line.row(), before, column);
   }
 
   /** Lines to the left in the row, of tables side by side. */

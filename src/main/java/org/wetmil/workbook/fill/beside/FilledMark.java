@@ -1,10 +1,13 @@
 package org.wetmil.workbook.fill.beside;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.stream.CustomProperty;
@@ -12,6 +15,8 @@ import org.wetmil.workbook.stream.PackageReader;
 
 /** Tells from outside whether a workbook was filled by this program, and from which file. */
 public final class FilledMark {
+  private static final Pattern FOR_CUSTOMER = Pattern.compile("(.+)-customer(-\\d+)?\\.xlsx");
+
   /** By the property that marks it, what a workbook of ours does that is no bid. */
   private static final Map<String, String> NO_BIDS =
       Map.of(
@@ -37,10 +42,21 @@ public final class FilledMark {
 
   /** What a workbook is that we made and that is no bid; empty for all others. */
   public static Optional<String> otherThanABid(Path file) {
+    if (isForCustomer(file)) {
+      return Optional.of("it is a copy for a customer");
+    }
     return properties(file, Passwords.NONE).stream()
         .map(property -> NO_BIDS.get(property.name()))
         .filter(Objects::nonNull)
         .findFirst();
+  }
+
+  /** By its name beside a filled bid: nothing in what a customer gets says where it came from. */
+  private static boolean isForCustomer(Path file) {
+    Matcher name = FOR_CUSTOMER.matcher(file.getFileName().toString());
+    return name.matches()
+        && (Files.exists(file.resolveSibling(name.group(1) + "-filled.xlsx"))
+            || Files.exists(file.resolveSibling(name.group(1) + "-filled.xlsm")));
   }
 
   private static Optional<String> property(Path file, Passwords passwords, String name) {
