@@ -43,7 +43,10 @@ final class Temporaries implements Closeable {
     this.folder = folder;
     HELD.add(id);
     lock = locked();
-    removeLeftOvers();
+    // one at a time: two threads of a program that try one lock are refused with a fault
+    synchronized (HELD) {
+      removeLeftOvers();
+    }
   }
 
   /** Null where files cannot be locked, as on some shares. */
