@@ -8,6 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import org.wetmil.workbook.copy.LibraryClasses;
 
 /**
  * The threads of a run over several workbooks. Small workbooks are worked on side by side; a large
@@ -31,7 +32,12 @@ final class Crew implements AutoCloseable {
     hands = Math.min(workbooks, Math.min(MOST_HANDS, Runtime.getRuntime().availableProcessors()));
     // fair, so that a large one is not passed by small ones for ever
     free = new Semaphore(hands, true);
-    threads = hands > 1 ? Executors.newFixedThreadPool(hands, Crew::thread) : null;
+    threads = hands > 1 ? threads(hands) : null;
+  }
+
+  private static ExecutorService threads(int hands) {
+    LibraryClasses.load();
+    return Executors.newFixedThreadPool(hands, Crew::thread);
   }
 
   private static Thread thread(Runnable work) {
