@@ -20,6 +20,9 @@ import org.wetmil.workbook.read.words.Words;
 /** Which columns a heading may name: its declared name, other trade words, the estimator's own. */
 public final class HeadingWords {
   private static final int LETTERS_TO_TELL = 3;
+  private static final Map<String, InputColumn> DECLARED =
+      Arrays.stream(InputColumn.values())
+          .collect(Collectors.toMap(column -> Words.key(column.heading()), column -> column));
   private static final Map<String, Set<InputColumn>> BUILT_IN = builtIn();
   private static final Pattern AT_GUN = Pattern.compile("(?iu)\\b(?:gun|tip)\\b|pistol");
   private static final Set<String> UNIT_COLUMN =
@@ -62,18 +65,13 @@ public final class HeadingWords {
           .computeIfAbsent(Words.key(row.get(1)), any -> new TreeSet<>())
           .add(column(row.get(0)).orElseThrow());
     }
-    for (InputColumn column : InputColumn.values()) {
-      words.put(Words.key(column.heading()), Set.of(column));
-    }
+    DECLARED.forEach((key, column) -> words.put(key, Set.of(column)));
     return words;
   }
 
   /** The column of a declared heading. */
   public static Optional<InputColumn> column(String heading) {
-    String key = Words.key(heading);
-    return Arrays.stream(InputColumn.values())
-        .filter(column -> Words.key(column.heading()).equals(key))
-        .findFirst();
+    return Optional.ofNullable(DECLARED.get(Words.key(heading)));
   }
 
   /** The heading of a column of the sheet, whose stacked texts are given from top to bottom. */
