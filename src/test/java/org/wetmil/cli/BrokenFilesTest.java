@@ -9,9 +9,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellUtil;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
@@ -173,6 +180,112 @@ class BrokenFilesTest {
 
     assertThat(ran.code()).as(() -> String.join("\n", ran.err())).isZero();
     assertThat(ran.out()).noneMatch(line -> line.contains("NaN"));
+  }
+
+  @Test
+  void aHeadingOfThousandsOfBrackets() {
+    filled(workbook -> cell(workbook, 0, 7).setCellValue("Room" + "(a)".repeat(8_000)));
+  }
+
+  @Test
+  void aHeadingOfThousandsOfHyphens() {
+    filled(workbook -> cell(workbook, 0, 7).setCellValue("Room " + "a-".repeat(15_000) + "a b c"));
+  }
+
+  @Test
+  void aTitleOfSpacesInside() {
+    filled(
+        workbook -> {
+          workbook.getSheetAt(0).shiftRows(1, 3, 1);
+          workbook.getSheetAt(0).getRow(0).getCell(0).setCellValue("Notes");
+          cell(workbook, 1, 1).setCellValue("A" + " ".repeat(32_000) + "B");
+        });
+  }
+
+  @Test
+  void aNumberFormatOfThousandsOfQuotes() {
+    filled(
+        workbook -> {
+          CellStyle style = workbook.createCellStyle();
+          style.setDataFormat(
+              workbook.createDataFormat().getFormat("0\"a\";" + "0\"b\"".repeat(20_000)));
+          cell(workbook, 1, 2).setCellStyle(style);
+        });
+  }
+
+  @Test
+  void aTotalOfRowsBeyondAllSheets() throws IOException {
+    Parts parts = Parts.of(SmallBid.write(file()));
+    Parts.Part part = parts.ending("sheet1.xml");
+    String total =
+        "<row r=\"5\"><c r=\"C5\"><f>SUM(C2:C99999999999999999999)</f><v>1</v></c></row>";
+    String text = part.text().replace("</sheetData>", total + "</sheetData>");
+    Files.write(file(), parts.replace(part, text).zip());
+    assertThat(Ran.fill(file(), "--quiet").code()).isZero();
+  }
+
+  @Test
+  void aMarkOfThousandsOfCells() throws IOException {
+    Parts parts = Parts.of(SmallBid.write(file()));
+    Parts.Part part = parts.ending("xl/workbook.xml");
+    String mark =
+        "</sheets><definedNames><definedName name=\"wm_col_paint\" localSheetId=\"0\">"
+            + "'Bid'!$Z$2,".repeat(10_000)
+            + "Bid!$Z$1</definedName></definedNames>";
+    Files.write(file(), parts.replace(part, part.text().replace("</sheets>", mark)).zip());
+    assertThat(Ran.fill(file(), "--quiet").code()).isZero();
+  }
+
+  @Test
+  void aConstantOfAnExponentBeyondAllNumbers() throws IOException {
+    for (String constant : List.of("1E999999999", "1E99999999999")) {
+      Parts parts = filledOnce();
+      Parts.Part part = parts.ending("sheet1.xml");
+      String text = part.text().replaceFirst("<f>[^<]*</f>", "<f>" + constant + "*2</f>");
+      Path again = Files.write(folder.resolve("again.xlsx"), parts.replace(part, text).zip());
+      assertThat(Ran.fill(again, "--quiet", "--force").code()).isZero();
+      Files.delete(folder.resolve("once.xlsx"));
+    }
+  }
+
+  @Test
+  void thousandsOfMergesBesideTheBid() throws IOException, InterruptedException {
+    Parts parts = Parts.of(SmallBid.write(file()));
+    Parts.Part part = parts.ending("sheet1.xml");
+    StringBuilder merges = new StringBuilder("</sheetData><mergeCells>");
+    for (int i = 0; i < 3_000; i++) {
+      CellRangeAddress range =
+          new CellRangeAddress(
+              i / 160 * 100 + 10, i / 160 * 100 + 109, i % 160 * 100 + 10, i % 160 * 100 + 109);
+      merges.append("<mergeCell ref=\"%s\"/>".formatted(range.formatAsString()));
+    }
+    String text = part.text().replace("</sheetData>", merges + "</mergeCells>");
+    Files.write(file(), parts.replace(part, text).zip());
+    List<String> little = List.of("-Xmx128m");
+    Program.Ended run = Program.start(logs, little, "", "fill", "--quiet", file()).end();
+    assertThat(run.err()).isEmpty();
+  }
+
+  /** The platform's reader of XML prints that the type has no end, past all of ours. */
+  @Test
+  void aDocumentTypeThatIsCutOffIsSaidOnce() throws IOException, InterruptedException {
+    Parts parts = Parts.of(SmallBid.write(file()));
+    Parts.Part part = parts.ending("xl/workbook.xml");
+    String cut = "<?xml version=\"1.0\"?><!-- a --><!DOCTYPE a [<!ENTITY b \"c\"><!ENTI";
+    Path file = Files.write(file(), parts.replace(part, cut).zip());
+    Program.Ended run = Program.start(logs, List.of(), "", "fill", file).end();
+    assertThat(run.code()).isEqualTo(3);
+    assertThat(run.err()).singleElement().asString().contains("a document type");
+  }
+
+  private static Cell cell(XSSFWorkbook workbook, int row, int column) {
+    Row at = CellUtil.getRow(row, workbook.getSheetAt(0));
+    return CellUtil.getCell(at, column);
+  }
+
+  private void filled(Consumer<XSSFWorkbook> change) {
+    Ran ran = Ran.fill(SmallBid.write(file(), change), "--quiet");
+    assertThat(ran.code()).as(() -> String.join("\n", ran.err())).isZero();
   }
 
   private Path file() {

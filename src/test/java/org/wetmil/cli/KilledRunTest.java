@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -15,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
+import org.wetmil.jobs.Inputs;
 import org.wetmil.workbook.read.BidReader;
 
 /**
@@ -24,23 +27,23 @@ import org.wetmil.workbook.read.BidReader;
 class KilledRunTest {
   private static final int KILLS = Integer.getInteger("kills", 10);
 
-  /** Runs at a time, each in a folder of its own. */
-  private static final int LANES = 2;
+  /** Workbooks of each lane's folder: one, and several that are filled side by side. */
+  private static final List<Integer> LANES = List.of(1, 4);
 
   @TempDir Path folder;
   @TempDir Path logs;
 
   @Test
-  void aKilledRunLeavesAWholeResultOrNoneAndTheNextRunCleansUp() throws Exception {
-    Path first = SmallBid.write(lane(0));
-    long whole = timeOfARun(first);
-    ExecutorService lanes = Executors.newFixedThreadPool(LANES);
+  void aKilledRunLeavesWholeResultsOrNoneAndTheNextRunCleansUp() throws Exception {
+    ExecutorService lanes = Executors.newFixedThreadPool(LANES.size());
     try {
       List<Future<Integer>> each = new ArrayList<>();
-      for (int i = 0; i < LANES; i++) {
-        Path bid = i == 0 ? first : SmallBid.write(lane(i));
-        Random random = new Random(9 + i);
-        each.add(lanes.submit(() -> killed(bid, random, whole)));
+      for (int bids : LANES) {
+        Path lane = Files.createDirectory(folder.resolve("lane" + bids));
+        for (int i = 1; i <= bids; i++) {
+          SmallBid.write(lane.resolve("job-" + i + ".xlsx"));
+        }
+        each.add(lanes.submit(() -> killed(lane, new Random(9 + bids))));
       }
       int interrupted = 0;
       for (Future<Integer> lane : each) {
@@ -52,41 +55,54 @@ class KilledRunTest {
     }
   }
 
-  /** How many of the runs on a bid were killed before their end. */
-  private int killed(Path bid, Random random, long whole) throws IOException, InterruptedException {
-    byte[] before = Files.readAllBytes(bid);
-    Path filled = bid.resolveSibling("job-filled.xlsx");
+  /** How many of the runs over a folder were killed before their end. */
+  private int killed(Path lane, Random random) throws IOException, InterruptedException {
+    List<Path> bids = Inputs.of(List.of(lane)).files();
+    Map<Path, byte[]> before = new LinkedHashMap<>();
+    for (Path bid : bids) {
+      before.put(bid, Files.readAllBytes(bid));
+    }
+    List<String> all = new ArrayList<>();
+    bids.forEach(
+        bid -> all.addAll(List.of(filled(bid).getFileName() + "", bid.getFileName() + "")));
+    long whole = timeOfARun(lane);
     int interrupted = 0;
-    for (int i = 0; i < KILLS / LANES; i++) {
+    for (int i = 0; i < KILLS / LANES.size(); i++) {
       if (random.nextBoolean()) {
-        Files.deleteIfExists(filled);
+        for (Path bid : bids) {
+          Files.deleteIfExists(filled(bid));
+        }
       }
-      Program run = Program.start(logs, "fill", "--quiet", "--force", bid);
+      Program run = start(lane);
       boolean ended = run.process().waitFor(moment(random, whole), TimeUnit.MILLISECONDS);
       run.process().destroyForcibly().waitFor();
       interrupted += ended ? 0 : 1;
-
-      if (Files.exists(filled)) {
-        assertThat(BidReader.read(filled).filledBefore()).isTrue();
+      for (Path bid : bids) {
+        if (Files.exists(filled(bid))) {
+          assertThat(BidReader.read(filled(bid)).filledBefore()).isTrue();
+        }
+        assertThat(bid).hasBinaryContent(before.get(bid));
       }
-      assertThat(bid).hasBinaryContent(before);
     }
-
-    Program.Ended last = Program.start(logs, "fill", "--quiet", "--force", bid).end();
-
-    assertThat(last.code()).isZero();
-    assertThat(Machine.names(bid.getParent())).containsExactly("job-filled.xlsx", "job.xlsx");
+    assertThat(start(lane).end().code()).isZero();
+    assertThat(Machine.names(lane)).containsExactlyInAnyOrderElementsOf(all);
     return interrupted;
   }
 
-  private Path lane(int at) throws IOException {
-    return Files.createDirectory(folder.resolve("lane" + at)).resolve("job.xlsx");
+  private Program start(Path lane) throws IOException {
+    // as many threads on any machine
+    List<String> options = List.of("-XX:ActiveProcessorCount=4");
+    return Program.start(logs, options, "", "fill", "--quiet", "--force", lane);
+  }
+
+  private static Path filled(Path bid) {
+    return bid.resolveSibling(bid.getFileName().toString().replace(".xlsx", "-filled.xlsx"));
   }
 
   /** Milliseconds that a run takes when nobody kills it. */
-  private long timeOfARun(Path bid) throws IOException, InterruptedException {
+  private long timeOfARun(Path lane) throws IOException, InterruptedException {
     long start = System.nanoTime();
-    assertThat(Program.start(logs, "fill", "--quiet", "--force", bid).end().code()).isZero();
+    assertThat(start(lane).end().code()).isZero();
     return TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
   }
 

@@ -10,13 +10,21 @@ import java.util.Random;
 import org.wetmil.hostile.Parts.Part;
 
 /**
- * One command on one broken file, made from a seed: the same seed gives the same bytes.
+ * One command on one broken file or on a folder of them, made from a seed: the same seed gives the
+ * same bytes.
  *
  * @param what was done, to be found again by
  * @param args the command line
- * @param output what it may write
+ * @param output what it may write: a file, or a folder of results
+ * @param files how many results there are at most
  */
-record Broken(String what, List<String> args, Path output) {
+record Broken(String what, List<String> args, Path output, int files) {
+  /** More than there are threads for, so that they also wait for each other. */
+  private static final int OF_A_FOLDER = 12;
+
+  Broken(String what, List<String> args, Path output) {
+    this(what, args, output, 1);
+  }
 
   /**
    * Makes the files in an empty folder.
@@ -28,8 +36,11 @@ record Broken(String what, List<String> args, Path output) {
     Random random = new Random(seed * 0x9E3779B97F4A7C15L);
     random.nextLong();
     int share = random.nextInt(100);
-    if (share < 76) {
+    if (share < 74) {
       return fill(random, wholes, folder);
+    }
+    if (share < 76) {
+      return fillFolder(random, wholes, folder);
     }
     if (share < 77) {
       return protectedFile(random, wholes, folder);
@@ -63,6 +74,32 @@ record Broken(String what, List<String> args, Path output) {
     }
     args.addAll(List.of("--out", output.toString(), file.toString()));
     return new Broken("fill " + done, args, output);
+  }
+
+  private static Broken fillFolder(Random random, Wholes wholes, Path folder) throws IOException {
+    List<String> done = new ArrayList<>();
+    Path bids = Files.createDirectory(folder.resolve("bids"));
+    Path output = folder.resolve("filled");
+    for (int i = 0; i < OF_A_FOLDER; i++) {
+      done.add("job-" + i + ":");
+      Parts bid = wholes.bid(random);
+      // some are whole, so that results are written while others are refused
+      byte[] file = random.nextInt(3) == 0 ? bid.zip() : damaged(bid, random, done);
+      Files.write(bids.resolve("job-" + i + ".xlsx"), file);
+    }
+    return new Broken(
+        "fill folder " + done,
+        List.of(
+            "fill",
+            "--date",
+            "2026-01-05",
+            "--fail-on",
+            "stop",
+            "--out",
+            output.toString(),
+            bids.toString()),
+        output,
+        OF_A_FOLDER);
   }
 
   private static Broken protectedFile(Random random, Wholes wholes, Path folder)

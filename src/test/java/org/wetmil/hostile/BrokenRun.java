@@ -159,25 +159,23 @@ public final class BrokenRun {
       slowest = name + ": " + broken.what();
     }
     List<String> said = err.toString(StandardCharsets.UTF_8).lines().toList();
+    Map<Path, String> after = contents();
+    List<Path> written =
+        after.keySet().stream().filter(file -> file.startsWith(broken.output())).toList();
     List<String> problems =
-        Promises.broken(broken, code, said, out.toString(StandardCharsets.UTF_8));
-    if (tookMs > TimeUnit.SECONDS.toMillis(LIMIT_S * (1 + (bytes >> 20)))) {
+        Promises.broken(broken, code, written, said, out.toString(StandardCharsets.UTF_8));
+    if (tookMs > TimeUnit.SECONDS.toMillis(LIMIT_S * (broken.files() + (bytes >> 20)))) {
       problems.add("it takes " + tookMs + " ms of processor");
     }
-    Map<Path, String> after = contents();
-    boolean written = after.remove(broken.output()) != null;
+    written.forEach(after::remove);
     if (!after.equals(before)) {
       problems.add("the folder is not as it was: " + after.keySet());
     }
-    if (code == 0 && !written) {
-      problems.add("code 0, but no output");
-    }
-    if (written) {
-      problems.addAll(Promises.brokenBy(broken.output()));
-    }
     problems.forEach(each -> report.accept("PROBLEM " + name + ": " + broken.what() + ": " + each));
     String command = broken.args().get(0);
-    outcomes.merge(command + ", code " + code + (written ? ", written" : ""), 1, Integer::sum);
+    String folders = broken.files() > 1 ? " folder" : "";
+    String results = written.isEmpty() ? "" : ", written";
+    outcomes.merge(command + folders + ", code " + code + results, 1, Integer::sum);
     if (code == 3) {
       said.stream()
           .map(Promises::kind)

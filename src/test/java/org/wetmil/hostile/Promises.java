@@ -18,12 +18,13 @@ final class Promises {
 
   private Promises() {}
 
-  /** The promises that what was printed does not keep. */
-  static List<String> broken(Broken broken, int code, List<String> err, String out) {
+  /** The promises that what was printed and written does not keep. */
+  static List<String> broken(
+      Broken broken, int code, List<Path> written, List<String> err, String out) {
     List<String> problems = new ArrayList<>();
     String said = String.join("\n", err);
     String all = said + out;
-    if (!CODES.contains(code)) {
+    if (!CODES.contains(code) && !(code == 1 && broken.args().contains("--fail-on"))) {
       problems.add("code " + code + ": " + shortened(said));
     } else if (all.contains("Exception") || all.contains("fault of the program")) {
       problems.add("a fault is said: " + shortened(all));
@@ -36,8 +37,16 @@ final class Promises {
     if (code == 3 && err.isEmpty()) {
       problems.add("no sentence is said");
     }
-    if (code == 3 && broken.args().get(0).equals("fill") && err.size() != 1) {
-      problems.add(err.size() + " lines are said: " + shortened(said));
+    if (broken.args().get(0).equals("fill")) {
+      // each file ends in a result or in one sentence of its own
+      boolean refused = err.stream().anyMatch(line -> !line.contains(": passed over, "));
+      if (written.size() + err.size() != broken.files() || (code == 3) != refused) {
+        problems.add(
+            "code %d, %d results and %d lines: %s"
+                .formatted(code, written.size(), err.size(), shortened(said)));
+      }
+    } else if (code == 0 && written.isEmpty()) {
+      problems.add("code 0, but no output");
     }
     for (String sentence : err) {
       if (!sentence.endsWith(".")) {
@@ -46,11 +55,12 @@ final class Promises {
         problems.add("a sentence of " + sentence.length() + " characters: " + shortened(sentence));
       }
     }
+    written.forEach(result -> problems.addAll(brokenBy(result)));
     return problems;
   }
 
   /** What is wrong with a result: all of its sheets must be there to be read. */
-  static List<String> brokenBy(Path output) {
+  private static List<String> brokenBy(Path output) {
     List<String> problems = new ArrayList<>();
     try (PackageReader reader =
         PackageReader.open(output, new Passwords(List.of(Wholes.PASSWORD)))) {

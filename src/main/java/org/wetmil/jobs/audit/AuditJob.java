@@ -147,7 +147,7 @@ public final class AuditJob {
       String path = file + ": ";
       String bare = reason.startsWith(path) ? reason.substring(path.length()) : reason;
       return new Attempt(null, new LeftOut(FileName.of(file), false, bare));
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | StackOverflowError e) {
       // a fault of the program on one bid must not cost the owner the other thousand
       return new Attempt(
           null,

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -132,7 +133,7 @@ record PastBook(
     private final Order order;
     private final QuickRange range;
     private final Spreads spreads;
-    private final Map<List<Object>, Set<String>> fired = new HashMap<>();
+    private final Map<FilledLine, Set<String>> fired = new IdentityHashMap<>();
     private final List<FiredCheck> checks = new ArrayList<>();
 
     Reader(
@@ -156,13 +157,18 @@ record PastBook(
       this.range =
           QuickRange.of(asBid, asBid == filled ? hours : JobHours.of(asBid), Order.hoseGal(asBid));
       this.spreads = Spreads.of(asBid.bid().catalogue());
-      Map<List<Object>, FilledLine> lines = new HashMap<>();
-      counted().forEach(line -> lines.put(key(line), line));
+      Map<List<Object>, List<FilledLine>> lines = new HashMap<>();
+      filled
+          .lines()
+          .forEach(line -> lines.computeIfAbsent(key(line), any -> new ArrayList<>()).add(line));
       for (Finding finding : Checks.run(filled)) {
-        FilledLine line = lines.get(List.of(finding.spot().sheet(), finding.spot().row()));
-        if (line != null) {
-          fired.computeIfAbsent(key(line), any -> new TreeSet<>()).add(finding.check());
-          checks.add(fired(read, finding, line));
+        List<FilledLine> inRow =
+            lines.getOrDefault(List.of(finding.spot().sheet(), finding.spot().row()), List.of());
+        int before = finding.among(inRow);
+        if (before >= 0 && inRow.get(before).work().isIncluded()) {
+          FilledLine line = inRow.get(before);
+          fired.computeIfAbsent(line, any -> new TreeSet<>()).add(finding.check());
+          checks.add(fired(read, finding, before, line));
         }
       }
     }
@@ -171,11 +177,12 @@ record PastBook(
       return List.of(line.line().sheet(), line.line().row());
     }
 
-    private static FiredCheck fired(ReadWorkbook read, Finding finding, FilledLine line) {
+    private static FiredCheck fired(
+        ReadWorkbook read, Finding finding, int before, FilledLine line) {
       String address =
           read.layouts().stream()
               .filter(layout -> layout.sheet().equals(finding.spot().sheet()))
-              .map(layout -> layout.address(finding.spot().row(), finding.spot().column()))
+              .map(layout -> layout.address(finding.spot().row(), before, finding.spot().column()))
               .findFirst()
               .orElse("");
       return new FiredCheck(
@@ -268,7 +275,7 @@ record PastBook(
           line.isFilled() ? line.base(FilledColumn.LABOUR) * moreHours : Double.NaN,
           applied.sprayHours() * moreHours,
           applied.factors(),
-          fired.getOrDefault(key(line), Set.of()));
+          fired.getOrDefault(line, Set.of()));
     }
 
     private static String surface(FilledLine line) {

@@ -38,9 +38,9 @@ final class FormulaText {
 
   private String write(Expr expr, int least) {
     if (expr instanceof Expr.At at) {
-      return leaf.apply(ingredients.of(at));
+      return signed(leaf.apply(ingredients.of(at)), least);
     } else if (expr instanceof Expr.Part part) {
-      return leaf.apply(ingredients.of(part));
+      return signed(leaf.apply(ingredients.of(part)), least);
     } else if (expr instanceof Expr.IfAtMost test) {
       return write(test.applies(), least);
     } else if (expr instanceof Expr.IfWord test) {
@@ -48,6 +48,11 @@ final class FormulaText {
     }
     String text = open(expr);
     return rank(expr) < least ? "(" + text + ")" : text;
+  }
+
+  /** No sign stands behind an operator. */
+  private static String signed(String leaf, int least) {
+    return least > SUM && leaf.startsWith("-") ? "(" + leaf + ")" : leaf;
   }
 
   private static int rank(Expr expr) {
@@ -95,12 +100,11 @@ final class FormulaText {
       while (end < factors.size() && factors.get(end).equals(factors.get(i))) {
         end++;
       }
-      String text = write(factors.get(i), i == 0 ? PRODUCT : ATOM);
       int power = end - i;
-      texts.add(
-          power == 1
-              ? text
-              : (text.contains(Numbers.TIED) ? "(" + text + ")" : text) + exponent(power));
+      Expr factor = factors.get(i);
+      String text = write(factor, i == 0 && power == 1 ? PRODUCT : ATOM);
+      boolean bare = text.contains(Numbers.TIED) && !text.startsWith("(");
+      texts.add(power == 1 ? text : (bare ? "(" + text + ")" : text) + exponent(power));
       i = end;
     }
     return String.join(" × ", texts);

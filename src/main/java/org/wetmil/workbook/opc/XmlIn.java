@@ -4,6 +4,8 @@ import java.io.BufferedInputStream;
 import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -16,6 +18,13 @@ public final class XmlIn {
   /** Bytes within which the reader looks for the XML declaration, after a mark of the encoding. */
   private static final int HEAD = 6;
 
+  /** Bytes within which a document type is looked for. */
+  private static final int PROLOG = 8_000;
+
+  private static final Pattern TYPED =
+      Pattern.compile("(?s)[^<]*(?:(?:<\\?.*?\\?>|<!--.*?-->)[^<]*)*+<!DOCTYPE.*");
+
+  private static final String A_TYPE = "a document type, which a workbook may not have";
   private static final String NO_XML = "it does not begin as XML does";
 
   private XmlIn() {}
@@ -34,18 +43,21 @@ public final class XmlIn {
     XMLStreamReader reader = factory.createXMLStreamReader(begun(in));
     while (reader.next() != XMLStreamConstants.START_ELEMENT) {
       if (reader.getEventType() == XMLStreamConstants.DTD) {
-        throw new XMLStreamException("a document type, which a workbook may not have");
+        throw new XMLStreamException(A_TYPE);
       }
     }
     return reader;
   }
 
-  /** The reader prints what is wrong with the first bytes, whoever listens; so they are seen to. */
+  /**
+   * The reader prints what is wrong with the first bytes, and that a document type is cut off,
+   * whoever listens; so they are seen to.
+   */
   private static InputStream begun(InputStream in) throws XMLStreamException {
     BufferedInputStream bytes = new BufferedInputStream(in);
     try {
-      bytes.mark(HEAD + 3);
-      byte[] head = bytes.readNBytes(HEAD + 3);
+      bytes.mark(PROLOG);
+      byte[] head = bytes.readNBytes(PROLOG);
       bytes.reset();
       boolean utf16 = starts(head, 0xFE, 0xFF) || starts(head, 0xFF, 0xFE);
       int from = starts(head, 0xEF, 0xBB, 0xBF) ? 3 : 0;
@@ -53,6 +65,10 @@ public final class XmlIn {
         if (head[i] < 0) {
           throw new XMLStreamException(NO_XML);
         }
+      }
+      String prolog = new String(head, StandardCharsets.ISO_8859_1).replace("\0", "");
+      if (TYPED.matcher(prolog).matches()) {
+        throw new XMLStreamException(A_TYPE);
       }
       return bytes;
     } catch (IOException e) {

@@ -17,7 +17,7 @@ import org.wetmil.workbook.stream.SheetPart;
 /** Where a row of a sheet that a fill added takes its figures from. */
 public final class OurSheetCell {
   private static final Pattern REFERENCE =
-      Pattern.compile("(?:'((?:[^']|'')+)'|([\\p{L}\\p{N}_.]+))!(\\$?[A-Z]{1,3}\\$?\\d+)");
+      Pattern.compile("(?:'((?:[^']|'')++)'|([\\p{L}\\p{N}_.]+))!(\\$?[A-Z]{1,3}\\$?\\d+)");
 
   /** A cell of another sheet. */
   public record Cell(String sheet, CellAddress at) {}

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -27,6 +28,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.audit.FiredCheck;
 
 class AuditJobTest {
   private static final LocalDate DATE = LocalDate.of(2026, 1, 5);
@@ -102,6 +104,33 @@ class AuditJobTest {
 
     assertThat(report.bids()).isEqualTo(1);
     assertThat(report.leftOut()).extracting(file -> file.file()).containsExactly("one.xls");
+  }
+
+  @Test
+  void ofTablesSideBySideACheckFiresOnTheLineOfTheOne() throws IOException {
+    Object[] headings = {"Room", "Surface", "Coating", "Area (ft²)", "Tip"};
+    Object[] west = {"West", "walls", "latex", 110.0, "517"};
+    Object[] east = {"East", "ceiling", "latex", 120.0, "531"};
+    Path file = folder.resolve("one.xlsx");
+    try (XSSFWorkbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(file)) {
+      rows(book.createSheet("Bid"), beside(headings, headings), beside(west, east));
+      book.write(out);
+    }
+
+    PastBook book = PastBook.read(file, UnitSystem.US, Catalogue.builtIn());
+
+    assertThat(book.checks())
+        .filteredOn(each -> each.room().equals("East"))
+        .isNotEmpty()
+        .allMatch(each -> each.address().matches("[G-K]2"))
+        .extracting(FiredCheck::surface)
+        .containsOnly(book.lines().get(1).surface());
+    assertThat(book.lines().get(1).fired()).isNotEqualTo(book.lines().get(0).fired());
+  }
+
+  private static Object[] beside(Object[] left, Object[] right) {
+    return Stream.of(left, new Object[1], right).flatMap(Stream::of).toArray();
   }
 
   /** One large bid on its estimate, two small ones over: the sum and the mean are apart. */

@@ -56,6 +56,10 @@ final class PocketCalculator {
       at++;
       return value * value;
     }
+    if (is('³')) {
+      at++;
+      return value * value * value;
+    }
     if (is('⁴')) {
       at++;
       return value * value * value * value;
@@ -82,8 +86,15 @@ final class PocketCalculator {
       at++;
       return value;
     }
+    if (is('-')) {
+      // as in mathematics: a sign stands in front of a sum, and a power is taken before it
+      if (at > 0 && "(;".indexOf(text.charAt(at - 1)) < 0) {
+        throw new IllegalArgumentException(text + ": a sign behind an operator");
+      }
+      at++;
+      return -power();
+    }
     int from = at;
-    at += is('-') ? 1 : 0;
     while (at < text.length() && (Character.isDigit(text.charAt(at)) || is('.'))) {
       at++;
     }

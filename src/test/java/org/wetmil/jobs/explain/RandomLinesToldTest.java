@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.wetmil.estimate.Bid;
@@ -18,6 +19,8 @@ import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.RandomBids;
 import org.wetmil.estimate.explain.Explanation;
+import org.wetmil.estimate.explain.Ingredients;
+import org.wetmil.formula.Expr;
 import org.wetmil.workbook.fill.beside.FilledCells;
 import org.wetmil.workbook.read.TableLayout;
 
@@ -90,5 +93,38 @@ class RandomLinesToldTest {
             .anyMatch(step -> step.of() == Explanation.stepOf(column));
       }
     }
+  }
+
+  /** Few lines have a number under 0 in a formula, so formulas are made up that do. */
+  @Test
+  void formulasWithNumbersUnderZeroComeToTheSame() {
+    RandomBids.Sample sample = new RandomBids(23).next();
+    FilledLine filled = sample.fill();
+    FormulaText text =
+        FormulaText.numbers(new Ingredients(sample.catalogue(), filled, sample.basis()));
+    Random random = new Random(24);
+    for (int i = 0; i < LINES; i++) {
+      Expr formula = formula(random, 2);
+      String told = text.write(formula);
+      if (Double.isFinite(formula.value())) {
+        assertThat(PocketCalculator.reckon(told).value())
+            .as(told)
+            .isCloseTo(formula.value(), within(1e-9 * (1 + Math.abs(formula.value()))));
+      }
+    }
+  }
+
+  private static Expr formula(Random random, int deep) {
+    if (deep == 0 || random.nextInt(6) == 0) {
+      return new Expr.Num(random.nextInt(19) - 9);
+    }
+    Expr one = formula(random, deep - 1);
+    Expr other = random.nextInt(5) == 0 ? one : formula(random, deep - 1);
+    return switch (random.nextInt(4)) {
+      case 0 -> Expr.sum(one, other);
+      case 1 -> new Expr.Difference(one, other);
+      case 2 -> Expr.times(one, other);
+      default -> new Expr.Quotient(one, other);
+    };
   }
 }

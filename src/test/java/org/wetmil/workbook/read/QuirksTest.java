@@ -46,6 +46,7 @@ import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.HandMade;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.table.RowKind;
 
 /** What estimators' workbooks really look like, one quirk at a time. */
@@ -994,5 +995,34 @@ class QuirksTest {
     assertThat(read.bid().system()).isEqualTo(UnitSystem.METRIC);
     assertThat(read.layouts().get(0).tables()).hasSize(1);
     assertThat(read.layouts().get(0).tables().get(0).firstFreeColumn()).isEqualTo(13);
+  }
+
+  @Test
+  void sizesInOneCellDoNotTakeThePlaceOfAWidthThatIsStated() {
+    ReadWorkbook read =
+        bid()
+            .row("Room", "Surface", "Length (ft)", "Width (ft)", "Count", "Coating")
+            .row("Office", "doors", "3 x 7 ft", 4, 2, "latex")
+            .read(folder);
+
+    assertThat(first(read).number(WIDTH)).isCloseTo(4, EXACT);
+    assertThat(first(read).get(LENGTH).isFault()).isTrue();
+  }
+
+  @Test
+  void unitsOfAWorkbookOfTablesHoldForABidThatStatesNone() {
+    Path tables =
+        new Book().sheet("Settings").row("Setting", "Value").row("Units", "metric").write(folder);
+    Path bid =
+        bid()
+            .row("Room", "Surface", "Length", "Width", "Coating")
+            .row("Office", "ceiling", 4, 3, "latex")
+            .write(folder, "bid.xlsx");
+
+    ReadWorkbook read =
+        BidReader.read(bid, ReadOptions.USUAL.over(BidReader.tables(tables, Passwords.NONE)));
+
+    assertThat(read.bid().system()).isEqualTo(UnitSystem.METRIC);
+    assertThat(first(read).number(LENGTH)).isCloseTo(4 * FT_PER_M, EXACT);
   }
 }

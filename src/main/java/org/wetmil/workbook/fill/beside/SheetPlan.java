@@ -11,7 +11,6 @@ import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
-import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
@@ -43,8 +42,7 @@ public final class SheetPlan {
 
     /** Whether a finding in the line's row is about this line; tables can share rows. */
     boolean isAbout(Finding finding) {
-      return finding.room().equals(line.line().text(InputColumn.ROOM))
-          && finding.surface().equals(line.line().text(InputColumn.SURFACE));
+      return finding.isAbout(line);
     }
   }
 
@@ -121,9 +119,8 @@ public final class SheetPlan {
   /** The line that a finding is about; empty when it is about none. */
   Optional<Placed> of(Finding finding) {
     List<Placed> placed = at(finding.spot().row() - 1);
-    return placed.size() == 1
-        ? Optional.of(placed.get(0))
-        : placed.stream().filter(one -> one.isAbout(finding)).findFirst();
+    int at = finding.among(placed.stream().map(Placed::line).toList());
+    return at < 0 ? Optional.empty() : Optional.of(placed.get(at));
   }
 
   /** All lines with their blocks, in the order of the bid. */

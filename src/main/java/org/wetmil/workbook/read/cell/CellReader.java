@@ -93,7 +93,10 @@ public final class CellReader {
       List<Typed.Value> parts) {
     List<InputColumn> order = order(values, parts.size());
     boolean free =
-        order.stream().skip(1).map(values::get).allMatch(value -> value == null || value.isBlank());
+        order.stream()
+            .filter(column -> column != InputColumn.LENGTH)
+            .map(values::get)
+            .allMatch(value -> value == null || value.isBlank());
     if (!free) {
       return;
     }

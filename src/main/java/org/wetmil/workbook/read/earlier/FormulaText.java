@@ -15,6 +15,9 @@ record FormulaText(List<Piece> pieces) {
   /** Programs write constants anew with 15 digits. */
   private static final MathContext DIGITS = new MathContext(12);
 
+  /** A constant that a spreadsheet can hold has no more digits in its exponent. */
+  private static final int LONGEST_EXPONENT = 3;
+
   /** A piece of a formula; {@code text} is what stands there. */
   sealed interface Piece {
     String text();
@@ -173,6 +176,7 @@ record FormulaText(List<Piece> pieces) {
 
     private void constant() {
       int end = at;
+      int exponent = 0;
       while (isDigit(peek(end)) || peek(end) == '.') {
         end++;
       }
@@ -182,11 +186,15 @@ record FormulaText(List<Piece> pieces) {
           end = digits;
           while (isDigit(peek(end))) {
             end++;
+            exponent++;
           }
         }
       }
       String text = formula.substring(at, end);
-      boolean number = text.indexOf('.') == text.lastIndexOf('.') && !text.endsWith(".");
+      boolean number =
+          text.indexOf('.') == text.lastIndexOf('.')
+              && !text.endsWith(".")
+              && exponent <= LONGEST_EXPONENT;
       pieces.add(number ? new Constant(text) : new Plain(text));
       at = end;
     }

@@ -24,6 +24,12 @@ public final class Grid {
     this.sheet = sheet;
     this.texts = texts;
     rows.forEach(row -> this.rows.put(row.row(), row));
+    int end =
+        rows.stream()
+            .flatMap(row -> row.cells().stream())
+            .mapToInt(RawCell::column)
+            .max()
+            .orElse(-1);
     for (CellRange range : merged) {
       long cells =
           (long) (range.lastRow() - range.firstRow() + 1)
@@ -31,9 +37,11 @@ public final class Grid {
       if (cells > GREATEST_MERGE) {
         continue;
       }
-      for (int row = range.firstRow(); row <= range.lastRow(); row++) {
-        for (int column = range.firstColumn(); column <= range.lastColumn(); column++) {
-          mergedAt.put(key(row, column), range);
+      // where nothing stands nobody looks
+      for (GridRow row : rows(range.firstRow(), range.lastRow())) {
+        int last = Math.min(end, range.lastColumn());
+        for (int column = range.firstColumn(); column <= last; column++) {
+          mergedAt.put(key(row.row(), column), range);
         }
       }
     }

@@ -50,11 +50,6 @@ public final class MissingResults implements AutoCloseable {
     return notComputed;
   }
 
-  /** Rows up to which formulas are computed. */
-  public int mostRows() {
-    return mostRows;
-  }
-
   /**
    * The rows with missing results put in where they can be computed.
    *

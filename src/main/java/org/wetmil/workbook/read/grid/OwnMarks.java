@@ -1,13 +1,13 @@
 package org.wetmil.workbook.read.grid;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.wetmil.workbook.stream.CellRange;
@@ -38,6 +38,9 @@ public record OwnMarks(
 
   /** Hidden names of the workbook that begin so refer to what a fill wrote on a sheet of ours. */
   public static final String SHEET = "wm_sheet_";
+
+  /** One of several between commas; a comma in quotes parts none. */
+  private static final Pattern REFERENCE = Pattern.compile("(?:[^',]|'[^']*(?:'|$))++");
 
   /**
    * A filled column of a sheet.
@@ -118,8 +121,10 @@ public record OwnMarks(
   }
 
   private static List<CellRange> ranges(String refersTo) {
-    return Arrays.stream(refersTo.split(",(?=(?:[^']*'[^']*')*[^']*$)"))
-        .map(each -> each.substring(each.lastIndexOf('!') + 1))
+    return REFERENCE
+        .matcher(refersTo)
+        .results()
+        .map(each -> each.group().substring(each.group().lastIndexOf('!') + 1))
         .flatMap(each -> CellRange.parse(each).stream())
         .toList();
   }

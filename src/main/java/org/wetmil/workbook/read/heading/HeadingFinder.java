@@ -101,7 +101,7 @@ public final class HeadingFinder {
 
   /** Whether a row above tells more about headings that are known without it: their units. */
   private static boolean adds(List<HeadingBlock> deeper, List<HeadingBlock> best) {
-    return !best.isEmpty() && known(deeper) == known(best) && units(deeper) > units(best);
+    return known(deeper) == known(best) && units(deeper) > units(best);
   }
 
   private static long units(List<HeadingBlock> blocks) {

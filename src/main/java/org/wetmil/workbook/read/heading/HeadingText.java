@@ -17,6 +17,9 @@ import org.wetmil.workbook.read.words.UnitWords;
  * @param bare whether it is a unit and nothing else
  */
 public record HeadingText(String text, List<String> names, Optional<Unit> unit, boolean bare) {
+  /** A longer text is a sentence; to look for units in one would take long and find none. */
+  private static final int LONGEST = 200;
+
   private static final Pattern BRACKETS = Pattern.compile("(.*?)[(\\[{]([^)\\]}]*)[)\\]}]?(.*)");
   private static final Pattern TAIL =
       Pattern.compile("(.*?[^\\s,/:-])(?:\\s*[,/:-]\\s*|\\s+)((?:\\S+\\s)?\\S+)");
@@ -26,6 +29,9 @@ public record HeadingText(String text, List<String> names, Optional<Unit> unit, 
   /** A heading of a bid. Units outside brackets are only those that a bid's columns have. */
   public static HeadingText of(String raw) {
     String text = raw.replaceAll("[\\s\\u00a0]+", " ").strip();
+    if (text.length() > LONGEST) {
+      return new HeadingText(text, List.of(text), Optional.empty(), false);
+    }
     Optional<Unit> whole = UnitWords.findForBid(text);
     if (whole.isPresent()) {
       return new HeadingText(text, List.of(text), whole, true);

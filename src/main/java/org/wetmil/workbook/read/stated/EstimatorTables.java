@@ -113,7 +113,7 @@ public final class EstimatorTables {
 
   /** The text of a setting; empty when none is stated. */
   public Optional<String> setting(Setting setting) {
-    return Stream.of(rows, onBasis)
+    return Stream.of(under, rows, onBasis)
         .flatMap(each -> each.getOrDefault(Tables.SETTINGS, List.of()).stream())
         .filter(row -> row.cells().containsKey("Value"))
         .filter(

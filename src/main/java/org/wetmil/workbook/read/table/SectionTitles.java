@@ -100,7 +100,9 @@ public final class SectionTitles {
 
   /** The name in a title: {@code Lobby:} is Lobby. */
   static String name(String title) {
-    return title.strip().replaceFirst("\\s*:$", "").replaceAll("\\s+", " ");
+    String bare = title.strip();
+    String name = bare.endsWith(":") ? bare.substring(0, bare.length() - 1).strip() : bare;
+    return name.replaceAll("\\s+", " ");
   }
 
   private boolean isAskedFor(InputColumn column) {

@@ -155,7 +155,7 @@ public record SheetUnits(UnitSystem system, boolean stated, Optional<Unit> lengt
                           "units-mixed",
                           grid.sheet(),
                           new CellAddress(cell.row(), cell.column()).toString(),
-                          grid.texts().format(cell),
+                          grid.texts().shown(cell),
                           ("Some sizes are typed in feet or inches, some in metres or millimetres;"
                                   + " those without a unit are taken as %s, as most are.")
                               .formatted(

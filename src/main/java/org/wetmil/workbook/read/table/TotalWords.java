@@ -28,7 +28,7 @@ public final class TotalWords {
 
   private static final Pattern SUM_OF_RANGE =
       Pattern.compile(
-          "(?i)\\b(?:SUM|SUBTOTAL|AGGREGATE)\\([^()]*?\\$?[A-Z]{1,3}\\$?(\\d+):\\$?[A-Z]{1,3}\\$?(\\d+)");
+          "(?i)\\b(?:SUM|SUBTOTAL|AGGREGATE)\\([^()]*?\\$?[A-Z]{1,3}\\$?(\\d{1,7}):\\$?[A-Z]{1,3}\\$?(\\d{1,7})\\b");
 
   private TotalWords() {}
 
@@ -63,8 +63,8 @@ public final class TotalWords {
     Matcher matcher = SUM_OF_RANGE.matcher(formula);
     boolean above = false;
     while (matcher.find()) {
-      long first = Long.parseLong(matcher.group(1));
-      long last = Long.parseLong(matcher.group(2));
+      int first = Integer.parseInt(matcher.group(1));
+      int last = Integer.parseInt(matcher.group(2));
       above |= first <= last && last <= row;
     }
     return above;

@@ -24,6 +24,9 @@ public final class UnitWords {
               + "|ma(?:ß|ss)e|einheit(?:en)?|abmessungen|medidas|unidades|dimensiones)\\b"
               + "[^:=]{0,30}?(?:\\bare\\b|\\bin\\b|\\ben\\b|:|=|\\()\\s*(.+)");
 
+  /** Of the sections of a number format, the first; a semicolon in quotes parts none. */
+  private static final Pattern SECTION = Pattern.compile("(?:[^\";]|\"[^\"]*(?:\"|$))*+");
+
   private static final Pattern LITERAL = Pattern.compile("\"([^\"]+)\"|\\\\(.)");
   private static final Pattern BRACKETED = Pattern.compile("^[(\\[{]\\s*(.*?)\\s*[)\\]}]$");
 
@@ -77,10 +80,11 @@ public final class UnitWords {
     if (code.indexOf('"') < 0 && code.indexOf('\\') < 0) {
       return Optional.empty();
     }
-    String positive = code.split(";(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", 2)[0];
+    Matcher positive = SECTION.matcher(code);
+    positive.lookingAt();
     String literals =
         LITERAL
-            .matcher(positive)
+            .matcher(positive.group())
             .results()
             .map(each -> each.group(1) == null ? each.group(2) : each.group(1))
             .collect(Collectors.joining());
