@@ -48,7 +48,10 @@ class FillOutputsTest {
     Ran refused = Ran.fill(bid);
     assertThat(refused.code()).isEqualTo(3);
     assertThat(refused.out()).isEmpty();
-    assertThat(refused.err()).singleElement().asString().contains("--force", older.toString());
+    assertThat(refused.err())
+        .singleElement()
+        .asString()
+        .contains(older.toString(), "--number", "--force", "--out");
     assertThat(older).hasContent("older");
 
     assertThat(Ran.fill(bid, "--force").code()).isZero();
@@ -64,6 +67,15 @@ class FillOutputsTest {
     assertThat(Ran.fill(bid, "--number").code()).isZero();
     assertThat(Machine.names(folder))
         .containsExactly("job-filled-2.xlsx", "job-filled-3.xlsx", "job-filled.xlsx", "job.xlsx");
+    assertThat(older).hasContent("older");
+  }
+
+  @Test
+  void aNumberKeepsTheFileThatOutNames() throws IOException {
+    Path older = Files.writeString(folder.resolve("second.xlsx"), "older");
+
+    assertThat(Ran.fill(bid("job.xlsx"), "--number", "--out", older).code()).isZero();
+    assertThat(Machine.names(folder)).containsExactly("job.xlsx", "second-2.xlsx", "second.xlsx");
     assertThat(older).hasContent("older");
   }
 
