@@ -63,7 +63,8 @@ final class FillCommand implements Callable<Integer> {
   @Option(
       names = "--values",
       description =
-          "Also write BID-customer.xlsx: the page for the customer alone, without formulas.")
+          "Also write BID-customer.xlsx: the page for the customer alone, without formulas;"
+              + " beside BID-filled-2.xlsx it is BID-filled-2-customer.xlsx.")
   private boolean values;
 
   @Option(names = "--quiet", description = "Print only the closing line of each workbook.")

@@ -52,6 +52,11 @@ public record FilledLine(
     return isFilled() && figures.get(FilledColumn.COUNTED).number() > 0;
   }
 
+  /** Whether Include leaves the line out of the totals, be it filled or not. */
+  public boolean isLeftOut() {
+    return isFilled() ? !isCounted() : !work.isIncluded();
+  }
+
   /** A filled figure in the kept unit of its column; NaN when there is none. */
   public double base(FilledColumn column) {
     double shown = figures.getOrDefault(column, new Figure.Empty()).number();

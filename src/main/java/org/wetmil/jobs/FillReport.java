@@ -26,8 +26,8 @@ import org.wetmil.workbook.read.SheetLayout;
  * @param bid its lines as filled
  * @param layouts where its tables were found
  * @param rows bid lines read
- * @param filled of them, those with paint and hours
- * @param leftOut of those, the ones that Include keeps out of the totals
+ * @param filled of them, those that count in the totals
+ * @param leftOut of them, those that Include keeps out of the totals, with paint and hours or not
  * @param located findings with the cell that each is about
  * @param paintGal paint of the lines that count and of the hoses
  * @param hours labour of the job, its own rows included
@@ -65,8 +65,8 @@ public record FillReport(
       Function<Finding, String> address) {
     FilledBid bid = job.filled();
     int rows = (int) bid.lines().count();
-    int filled = (int) bid.lines().filter(FilledLine::isFilled).count();
     int counted = (int) bid.lines().filter(FilledLine::isCounted).count();
+    int leftOut = (int) bid.lines().filter(FilledLine::isLeftOut).count();
     return new FillReport(
         input,
         sha256,
@@ -75,8 +75,8 @@ public record FillReport(
         bid,
         layouts,
         rows,
-        filled,
-        filled - counted,
+        counted,
+        leftOut,
         findings.stream().map(f -> new Located(f, address.apply(f))).toList(),
         job.paintGal(),
         job.hours().number(JobFigure.TOTAL),
@@ -95,8 +95,9 @@ public record FillReport(
     return HowRead.sentences(layouts);
   }
 
+  /** Lines that are to count and lack paint and hours; each row is this, filled or left out. */
   public int notFilled() {
-    return rows - filled;
+    return rows - filled - leftOut;
   }
 
   /** How many findings there are of each severity. */

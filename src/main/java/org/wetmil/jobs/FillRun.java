@@ -110,6 +110,9 @@ public final class FillRun {
   }
 
   private static Consumer<FillListener> failed(Path input, Throwable e) {
+    if (e instanceof WorkbookException.ThereAlready there) {
+      return listener -> listener.refused(input, there.orNumbered());
+    }
     if (e instanceof WorkbookException) {
       return listener -> listener.refused(input, e.getMessage());
     }

@@ -38,7 +38,7 @@ public final class Outputs {
   /** The output for an input: none that this run reads, and none that it has named before. */
   public Path of(Path input) {
     if (out != null && inputs.isOneFile() && isWorkbookName(out)) {
-      return out;
+      return named();
     }
     String stem = ResultName.stem(input);
     boolean again = FilledMark.isFilled(input, inputs.passwords());
@@ -51,6 +51,15 @@ public final class Outputs {
       path = out == null ? input.resolveSibling(output) : out.resolve(output);
       number++;
     } while (inputs.contains(path) || taken.test(path) || !given.add(key(path)));
+    return path;
+  }
+
+  /** The file that the user named, or the next number after it; an input is refused later. */
+  private Path named() {
+    Path path = out;
+    for (int number = 2; taken.test(path) && !inputs.contains(path); number++) {
+      path = out.resolveSibling(ResultName.stem(out) + "-" + number + "." + Inputs.ending(out));
+    }
     return path;
   }
 

@@ -121,11 +121,33 @@ public abstract sealed class WorkbookException extends RuntimeException {
   }
 
   /** The result may not or cannot be written. */
-  public static final class Unwritable extends WorkbookException {
+  public static sealed class Unwritable extends WorkbookException {
     private static final long serialVersionUID = 1L;
 
     public Unwritable(Path file, String why, Throwable cause) {
       super(file, why, cause);
+    }
+  }
+
+  /** A file stands where the result would. */
+  public static final class ThereAlready extends Unwritable {
+    private static final long serialVersionUID = 1L;
+    private static final String THERE = "the file is there already; ";
+
+    private final String file;
+
+    public ThereAlready(Path file) {
+      super(file, THERE + "add --force to write over it, or name another with --out.", null);
+      this.file = file.toString();
+    }
+
+    /** The sentence of a command that can also number its results. */
+    public String orNumbered() {
+      return file
+          + ": "
+          + THERE
+          + "add --number to keep it beside the new one or --force to write over it, or name"
+          + " another with --out.";
     }
   }
 

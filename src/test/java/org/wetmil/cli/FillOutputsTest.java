@@ -11,6 +11,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wetmil.SmallBid;
+import org.wetmil.jobs.Inputs;
+import org.wetmil.jobs.Outputs;
+import org.wetmil.workbook.opc.Passwords;
 
 /** Where the results of {@code fill} go, and what they never go over. */
 class FillOutputsTest {
@@ -48,7 +51,10 @@ class FillOutputsTest {
     Ran refused = Ran.fill(bid);
     assertThat(refused.code()).isEqualTo(3);
     assertThat(refused.out()).isEmpty();
-    assertThat(refused.err()).singleElement().asString().contains("--force", older.toString());
+    assertThat(refused.err())
+        .singleElement()
+        .asString()
+        .contains(older.toString(), "--number", "--force", "--out");
     assertThat(older).hasContent("older");
 
     assertThat(Ran.fill(bid, "--force").code()).isZero();
@@ -65,6 +71,27 @@ class FillOutputsTest {
     assertThat(Machine.names(folder))
         .containsExactly("job-filled-2.xlsx", "job-filled-3.xlsx", "job-filled.xlsx", "job.xlsx");
     assertThat(older).hasContent("older");
+  }
+
+  @Test
+  void aNumberKeepsTheFileThatOutNames() throws IOException {
+    Path older = Files.writeString(folder.resolve("second.xlsx"), "older");
+
+    assertThat(Ran.fill(bid("job.xlsx"), "--number", "--out", older).code()).isZero();
+    assertThat(Machine.names(folder)).containsExactly("job.xlsx", "second-2.xlsx", "second.xlsx");
+    assertThat(older).hasContent("older");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "job-filled.xlsx, job-customer.xlsx",
+    "job-filled-2.xlsx, job-filled-2-customer.xlsx",
+    "second.xlsx, second-customer.xlsx"
+  })
+  void theCustomersCopyIsNamedAfterTheOutput(String output, String copy) {
+    Outputs outputs = new Outputs(null, Inputs.of(List.of(bid("job.xlsx")), Passwords.NONE));
+
+    assertThat(outputs.customer(folder.resolve(output))).isEqualTo(folder.resolve(copy));
   }
 
   @Test

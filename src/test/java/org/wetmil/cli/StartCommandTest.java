@@ -40,6 +40,29 @@ class StartCommandTest {
   }
 
   @Test
+  void whatStartAnnouncesIsWhatAFillOfItsBidCounts() throws IOException {
+    Path list =
+        new Book()
+            .sheet("Rooms")
+            .row("Room", "Area (m²)", "Height (m)", "Wall finish", "Ceiling finish")
+            .row("Foyer", 20, 2.7, "Tiles", "Latex")
+            .row("Store", 9, 2.7, "", "")
+            .write(folder, "rooms.xlsx");
+
+    execute("start", list.toString());
+    assertThat(printed.toString())
+        .contains("2 room(s), 6 line(s)")
+        .contains("to fill in (see Notes): Length on 1, Coating on 2;")
+        .contains("3 line(s) left out by Include until you decide");
+
+    execute("fill", folder.resolve("rooms-bid.xlsx").toString());
+    assertThat(printed.toString())
+        .contains("6 rows read, 1 filled, 2 not filled, 3 left out by Include; 3 stops,");
+    assertThat(CellDump.of(folder.resolve("rooms-bid-filled.xlsx")).toString())
+        .contains("Left out; to have it painted, fill in Length, Coating and empty Include");
+  }
+
+  @Test
   void aRoomWithANameLongerThanACellTakesIsCut() throws IOException {
     Path list = new Book().sheet("Rooms").row("Room", "Area").row("Foyer", 20).write(folder);
     Parts parts = Parts.of(list);

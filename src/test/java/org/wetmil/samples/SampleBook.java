@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -19,6 +21,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Builds the invented sample workbooks as an estimator would: a title, headings, plain rows. */
 final class SampleBook {
+  /** Characters of the usual font that a page across takes at a readable size. */
+  private static final int PAGE_WIDTH = 180;
+
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final XSSFCellStyle title = workbook.createCellStyle();
   private final XSSFCellStyle heading = workbook.createCellStyle();
@@ -77,9 +82,21 @@ final class SampleBook {
     }
     sheet.createFreezePane(titles.isEmpty() ? 0 : 1, frozen);
     sheet.getPrintSetup().setLandscape(true);
-    sheet.setFitToPage(true);
-    sheet.getPrintSetup().setFitHeight((short) 0);
+    onPaper(sheet, IntStream.of(widths).sum(), frozen - 1);
     return this;
+  }
+
+  /** A wide sheet takes several pages, each with the headings and the rooms, to stay readable. */
+  private static void onPaper(XSSFSheet sheet, int width, int heading) {
+    boolean wide = width > PAGE_WIDTH;
+    sheet.setFitToPage(!wide);
+    if (!wide) {
+      sheet.getPrintSetup().setFitHeight((short) 0);
+      return;
+    }
+    sheet.getPrintSetup().setScale((short) 60);
+    sheet.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 2));
   }
 
   private static void fill(XSSFRow row, String cells) {

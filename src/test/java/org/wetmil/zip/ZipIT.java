@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.junit.jupiter.api.Test;
@@ -29,7 +31,6 @@ class ZipIT {
               "bin/wetmil.cmd",
               "lib/wetmil.jar",
               "quick-guide.html",
-              "README.md",
               "LICENSE",
               "licences/THIRD-PARTY.txt",
               "licences/curvesapi.txt",
@@ -40,6 +41,28 @@ class ZipIT {
               "templates/purchases.csv",
               "sample-workbooks/clinic-refit.xlsx")
           .allMatch(name -> !name.startsWith("~$"));
+    }
+  }
+
+  @Test
+  void theGuideNamesNoFileThatIsNotThere() throws IOException {
+    try (ZipFile zip = open()) {
+      String guide = text(zip, "quick-guide.html");
+      List<String> named =
+          Pattern.compile("(?:templates|sample-workbooks)/[\\w./-]+|\\w+\\.md|LICENSE")
+              .matcher(guide)
+              .results()
+              .map(MatchResult::group)
+              .toList();
+
+      assertThat(named).hasSizeGreaterThan(6).contains("templates/purchases.csv");
+      assertThat(named)
+          .allSatisfy(
+              name ->
+                  assertThat(Collections.list(zip.getEntries()))
+                      .extracting(ZipArchiveEntry::getName)
+                      .anyMatch(entry -> entry.contains("/" + name)));
+      assertThat(guide).doesNotContain("mvn", "src=", "href=");
     }
   }
 

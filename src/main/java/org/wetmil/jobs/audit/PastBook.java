@@ -221,7 +221,7 @@ record PastBook(
           filled.bid().job(),
           counted.stream().map(line -> line(line, morePaint, moreHours)).toList(),
           (int) filled.lines().count(),
-          (int) filled.lines().filter(line -> !line.isFilled()).count(),
+          (int) filled.lines().filter(line -> !line.isFilled() && !line.isLeftOut()).count(),
           taken,
           Map.of(
               Measure.PAINT, catalogue.number(Setting.ACTUAL_PAINT),

@@ -66,7 +66,7 @@ public final class OutputFile implements Closeable {
         }
       }
       if (taken && !overwrite) {
-        throw thereAlready(output);
+        throw new WorkbookException.ThereAlready(output);
       }
       int bytes = output.getFileName().toString().getBytes(StandardCharsets.UTF_8).length;
       if (!taken && bytes > LONGEST_NAME) {
@@ -82,12 +82,6 @@ public final class OutputFile implements Closeable {
     } catch (IOException e) {
       throw unwritable(output, e);
     }
-  }
-
-  private static WorkbookException thereAlready(Path output) {
-    return unwritable(
-        output,
-        "the file is there already; add --force to write over it, or name another with --out.");
   }
 
   /** An input that is not there is told by whoever reads it. */
@@ -157,7 +151,7 @@ public final class OutputFile implements Closeable {
       }
     } catch (FileAlreadyExistsException e) {
       // another run was faster
-      throw thereAlready(output);
+      throw new WorkbookException.ThereAlready(output);
     } catch (IOException e) {
       throw unwritable(output, e);
     }

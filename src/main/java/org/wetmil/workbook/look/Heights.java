@@ -8,8 +8,8 @@ public final class Heights {
   /** A line of the usual font of 11 points. */
   private static final double LINE_PT = 15;
 
-  /** A column is measured in digits, which are wider than letters; words leave the end free. */
-  private static final double LETTERS_PER_DIGIT = 1.2;
+  /** What the edges of a cell take of its width, in digits. */
+  private static final double EDGES = 1;
 
   /** Headings of two lines. */
   public static final float HEADING_PT = 32;
@@ -19,13 +19,56 @@ public final class Heights {
 
   private Heights() {}
 
-  /** Lines that a text takes in a column so many characters wide. */
+  /** Lines that a text takes in a column so many characters wide, broken between words. */
   public static int lines(String text, int width) {
+    return lines(text, Math.max(1, width - EDGES));
+  }
+
+  private static int lines(String text, double fits) {
     int lines = 0;
     for (String part : text.split("\n", -1)) {
-      lines += Math.max(1, (int) Math.ceil(part.length() / (width * LETTERS_PER_DIGIT)));
+      lines += wrapped(part, fits);
     }
     return lines;
+  }
+
+  private static int wrapped(String text, double fits) {
+    int lines = 1;
+    double line = 0;
+    double word = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char letter = text.charAt(i);
+      double wide = digits(letter);
+      if (letter == ' ') {
+        line += word + wide;
+        word = 0;
+      } else if (line > 0 && line + word + wide > fits) {
+        lines++;
+        line = 0;
+        word += wide;
+      } else if (word + wide > fits) {
+        // longer than a line, and broken anywhere
+        lines++;
+        word = wide;
+      } else {
+        word += wide;
+      }
+    }
+    return lines;
+  }
+
+  /** How wide a letter of a usual font without serifs is, a digit being 1; rather too wide. */
+  private static double digits(char letter) {
+    if (" ijl.,:;'|!".indexOf(letter) >= 0) {
+      return 0.5;
+    }
+    if ("frt()[]-/\"".indexOf(letter) >= 0) {
+      return 0.7;
+    }
+    if ("mwMW@%".indexOf(letter) >= 0) {
+      return 1.6;
+    }
+    return Character.isUpperCase(letter) ? 1.2 : 1;
   }
 
   /**
@@ -34,8 +77,8 @@ public final class Heights {
    * @param width of the column in characters of the usual font of 11 points
    */
   public static double of(String text, int width, int fontPt) {
-    int fitting = Math.max(1, (int) (width * 11.0 / fontPt));
-    return Math.min(MOST_PT, lines(text, fitting) * fontPt * LINE_PT / 11 + 3);
+    double fits = Math.max(1, (width - EDGES) * 11 / fontPt);
+    return Math.min(MOST_PT, lines(text, fits) * fontPt * LINE_PT / 11 + 3);
   }
 
   public static double points(int lines) {

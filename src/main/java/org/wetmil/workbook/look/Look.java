@@ -1,5 +1,7 @@
 package org.wetmil.workbook.look;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
@@ -13,6 +15,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * tone for what is filled, both far enough apart to read in grey. Each style is made once.
  */
 public final class Look {
+  /** Digits of a figure that has more. */
+  private static final MathContext SHOWN = new MathContext(6);
+
   private final Styles styles;
 
   public Look(XSSFWorkbook workbook) {
@@ -222,6 +227,25 @@ public final class Look {
     return styles.style(
         "plain",
         style -> {
+          style.setAlignment(HorizontalAlignment.RIGHT);
+          style.setVerticalAlignment(VerticalAlignment.TOP);
+        });
+  }
+
+  /** A number as it is where its digits are few; six of them are shown of one that has more. */
+  public XSSFCellStyle figure(double value) {
+    BigDecimal exact = BigDecimal.valueOf(value);
+    BigDecimal shown = exact.round(SHOWN).stripTrailingZeros();
+    if (shown.compareTo(exact) == 0) {
+      return plain();
+    }
+    boolean tiny = Math.abs(value) < 1e-4;
+    int decimals = tiny ? SHOWN.getPrecision() - 1 : Math.max(0, shown.scale());
+    String code = "0" + (decimals == 0 ? "" : "." + "0".repeat(decimals)) + (tiny ? "E+00" : "");
+    return styles.style(
+        "figure " + code,
+        style -> {
+          style.setDataFormat(styles.code(code));
           style.setAlignment(HorizontalAlignment.RIGHT);
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });

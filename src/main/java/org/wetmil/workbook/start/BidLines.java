@@ -119,8 +119,8 @@ final class BidLines {
     String coating = finish.isEmpty() ? "" : FinishWords.coating(finish);
     line.put(InputColumn.COATING, coating);
     boolean leftOut = coating.isEmpty() && (seldom || FinishWords.isNoPaint(finish));
+    line.require(InputColumn.COATING);
     if (!leftOut) {
-      line.require(InputColumn.COATING);
       line.put(InputColumn.SHEEN, FinishWords.sheen(finish));
     }
     if (!finish.isEmpty()) {
@@ -128,7 +128,6 @@ final class BidLines {
     }
     if (leftOut) {
       line.leaveOut();
-      line.note("Left out; to have it painted, name a coating and empty Include");
     }
   }
 }

@@ -72,17 +72,28 @@ final class DraftLine {
     List<String> said = new ArrayList<>();
     List<InputColumn> missing = missing();
     if (!missing.isEmpty()) {
-      said.add(TO_FILL_IN + String.join(", ", missing.stream().map(InputColumn::heading).toList()));
+      said.add(TO_FILL_IN + headings(missing));
     }
     said.addAll(notes);
+    if (isLeftOut()) {
+      said.add("Left out; to have it painted, fill in " + headings(blank()) + " and empty Include");
+    }
     if (!said.isEmpty()) {
       all.put(InputColumn.NOTES, String.join(". ", said) + ".");
     }
     return all;
   }
 
-  /** Columns that the line needs and the list does not tell. */
+  /** Columns that the line needs and the list does not tell; none as long as it is left out. */
   List<InputColumn> missing() {
+    return isLeftOut() ? List.of() : blank();
+  }
+
+  private static String headings(List<InputColumn> columns) {
+    return String.join(", ", columns.stream().map(InputColumn::heading).toList());
+  }
+
+  private List<InputColumn> blank() {
     return needed.stream()
         .filter(column -> !numbers.containsKey(column) && !words.containsKey(column))
         .toList();

@@ -11,11 +11,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -53,6 +56,60 @@ class OwnSheetsTest {
   @AfterAll
   static void close() throws IOException {
     workbook.close();
+  }
+
+  @Test
+  void summarySaysWhyItsDaysAreNotThoseOfThePlan() {
+    assertThat(right("Summary", "Days of work by the hours alone", 2)).isEqualTo(13);
+    assertThat(right("Summary", "Days on Plan, with drying", 2))
+        .isEqualTo(right("Plan", "Days until the last coat is laid", 5))
+        .isGreaterThan(13);
+  }
+
+  @Test
+  void figuresOnBasisShowSixDigitsAndKeepAll() {
+    Cell girth = beside("Basis", "Running girth", 2);
+
+    // 10 cm, of which an inch is exactly 2.54
+    assertThat(girth.getNumericCellValue()).isCloseTo(10 / 2.54, within(1e-15));
+    assertThat(new DataFormatter(Locale.ROOT).formatCellValue(girth)).isEqualTo("3.93701");
+    Cell coats = beside("Basis", "Usual coats", 1);
+    assertThat(new DataFormatter(Locale.ROOT).formatCellValue(coats)).isEqualTo("2");
+  }
+
+  @Test
+  void wordsOnBasisStandAtTheLeftOnAsManyLinesAsTheyTake() {
+    Cell exclusions = beside("Basis", "Exclusions", 2);
+
+    assertThat(exclusions.getStringCellValue()).hasSizeGreaterThan(60);
+    assertThat(exclusions.getCellStyle().getWrapText()).isTrue();
+    assertThat(exclusions.getCellStyle().getAlignment()).isEqualTo(HorizontalAlignment.GENERAL);
+    assertThat(exclusions.getRow().getHeightInPoints()).isGreaterThan(45);
+  }
+
+  @Test
+  void filterOfTheCrewStandsApartFromTheOrificeBesideIt() {
+    Cell filter = beside("Crew", "Fan, orifice", 1).getRow().getCell(8);
+    Cell mesh = filter.getSheet().getRow(filter.getRowIndex() + 1).getCell(8);
+
+    assertThat(mesh.getStringCellValue()).contains("mesh");
+    assertThat(mesh.getCellStyle().getIndention()).isPositive();
+  }
+
+  private static double right(String sheet, String label, int columns) {
+    return beside(sheet, label, columns).getNumericCellValue();
+  }
+
+  /** The cell so many columns right of a label. */
+  private static Cell beside(String sheet, String label, int columns) {
+    for (Row row : workbook.getSheet(sheet)) {
+      for (Cell cell : row) {
+        if (cell.getCellType() == CellType.STRING && cell.getStringCellValue().equals(label)) {
+          return row.getCell(cell.getColumnIndex() + columns);
+        }
+      }
+    }
+    throw new AssertionError(sheet + " has no " + label);
   }
 
   @Test

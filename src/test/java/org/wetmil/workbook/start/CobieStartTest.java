@@ -117,7 +117,7 @@ class CobieStartTest {
         .isEqualTo("To fill in: Length, Height, Coating.");
     assertThat(bid.made().missing())
         .containsEntry("Height", 1)
-        .containsEntry("Area", 2)
+        .containsEntry("Area", 1)
         .containsEntry("Coating", 2);
   }
 

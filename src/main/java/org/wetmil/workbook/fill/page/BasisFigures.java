@@ -24,6 +24,9 @@ import org.wetmil.workbook.stream.SheetReference;
 
 /** Every figure that the formulas rest on, with unit, kind, source and where it is from. */
 final class BasisFigures {
+  private static final String SHAPES =
+      "how many of its formulas differ in more than their row; the codes tell ours from yours";
+
   private final XSSFSheet sheet;
   private final Look look;
   private final List<SheetPlan> plans;
@@ -72,10 +75,9 @@ final class BasisFigures {
         .text(Kind.DERIVED.word(), look.text(false))
         .text("the formulas of this fill", look.text(true))
         .text("this fill", look.text(false))
-        .text(
-            "how many of its formulas differ in more than their row; the codes tell ours from yours",
-            look.text(true))
+        .text(SHAPES, look.text(true))
         .text(codes.text(), look.cut());
+    rows.height(Heights.points(Heights.lines(SHAPES, BasisSheet.WIDTHS[8])));
   }
 
   private void value(BasisBook.Item item) {
@@ -83,20 +85,20 @@ final class BasisFigures {
     String from = "built in";
     double number = item.factor();
     if (item.entry() == null) {
-      rows.number(number, look.plain());
+      rows.number(number, look.figure(number));
     } else {
       Entry entry = item.entry();
       from = entry.origin().text();
       if (Double.isNaN(entry.number())) {
-        rows.text(entry.text(), look.plain());
+        rows.text(entry.text(), look.text(true));
       } else {
         unit = entry.quantity().unit(book.system()).symbol();
         number = entry.quantity().shown(entry.number(), book.system());
         String follows = follows(entry);
         if (follows.isEmpty()) {
-          rows.number(number, look.plain());
+          rows.number(number, look.figure(number));
         } else {
-          rows.formula(follows, number, look.plain());
+          rows.formula(follows, number, look.figure(number));
         }
       }
     }
@@ -106,14 +108,17 @@ final class BasisFigures {
         .text(from, look.text(false))
         .text(item.meaning(), look.text(true));
     if (Double.isNaN(number)) {
-      rows.text(item.entry().text(), look.plain());
+      rows.text(item.entry().text(), look.text(true));
     } else {
-      rows.number(number, look.plain());
+      rows.number(number, look.figure(number));
     }
+    String words = Double.isNaN(number) ? item.entry().text() : "";
     int lines =
         Math.max(
-            Heights.lines(item.source(), BasisSheet.WIDTHS[6]),
-            Heights.lines(item.meaning(), BasisSheet.WIDTHS[8]));
+            Heights.lines(words, BasisSheet.WIDTHS[3]),
+            Math.max(
+                Heights.lines(item.source(), BasisSheet.WIDTHS[6]),
+                Heights.lines(item.meaning(), BasisSheet.WIDTHS[8])));
     if (lines > 1) {
       rows.height(Heights.points(lines));
     }

@@ -30,7 +30,7 @@ import org.wetmil.workbook.read.earlier.EarlierFill;
  * the tables with its unit, kind and source. Row formulas point at the values here.
  */
 public final class BasisSheet {
-  static final int[] WIDTHS = {20, 26, 24, 16, 9, 16, 44, 20, 58, 16};
+  static final int[] WIDTHS = {20, 26, 24, 24, 12, 16, 44, 20, 58, 24};
 
   private final XSSFSheet sheet;
   private final Look look;
@@ -185,7 +185,7 @@ public final class BasisSheet {
     rows.row()
         .text(constant.name(), look.text(false))
         .skip(2)
-        .number(constant.value(), look.plain())
+        .number(constant.value(), look.figure(constant.value()))
         .text(constant.unit(), look.text(false))
         .text(constant.kind().name().toLowerCase(Locale.ROOT), look.text(false))
         .text(constant.source(), look.text(true));

@@ -50,9 +50,8 @@ final class BasisTotals {
         .forEach(line -> coatings.add(line.work().coating().name()));
     coatings.forEach(this::paintOf);
     total("Labour of the lines", FilledColumn.LABOUR);
-    long left =
-        filled.lines().filter(FilledLine::isFilled).filter(line -> !line.isCounted()).count();
-    long open = filled.lines().filter(line -> !line.isFilled()).count();
+    long left = filled.lines().filter(FilledLine::isLeftOut).count();
+    long open = filled.lines().filter(line -> !line.isFilled() && !line.isLeftOut()).count();
     rows.row()
         .text("Lines left out by Include", look.strong())
         .skip(2)

@@ -62,6 +62,19 @@ final class CrewLook {
         });
   }
 
+  /** The same beside such words, which may reach to the edge of their cell. */
+  XSSFCellStyle besideSmaller() {
+    return styles.style(
+        "beside smaller",
+        style -> {
+          style.setFont(styles.font(false, 2, null));
+          style.setWrapText(true);
+          style.setIndention((short) 1);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+        });
+  }
+
   /** Words to be read while standing. */
   XSSFCellStyle medium(boolean bold) {
     return styles.style(

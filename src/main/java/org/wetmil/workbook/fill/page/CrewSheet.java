@@ -211,6 +211,6 @@ final class CrewSheet {
         .text(CrewWords.gauge(line, system), figure)
         .text(String.valueOf(line.coats().coats()), figure)
         .text(CrewWords.fanAndOrifice(line, system), standing.smaller())
-        .text(words.filter(line), standing.smaller());
+        .text(words.filter(line), standing.besideSmaller());
   }
 }

@@ -10,6 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.estimate.plan.Plan;
 import org.wetmil.estimate.plan.Planner;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.copy.LeanWorkbook;
@@ -107,12 +108,19 @@ public record OwnSheets(
       List<Finding> worstFirst,
       FillStamp stamp) {
     UnitSystem system = job.filled().bid().system();
+    Plan planned = Planner.plan(job.filled());
     HoursSums sums = new HoursSums(hours.getSheetName());
     Coin coin = new Coin(job.filled(), book, look);
     HowSurePage sure = new HowSurePage(howSure, look, job, book, coin);
     SummarySheet.Places places =
         new SummarySheet(summary, look, job, sums, book, coin)
-            .write(stamp, worstFirst, findings.getSheetName(), order.getSheetName(), sure.places());
+            .write(
+                stamp,
+                worstFirst,
+                findings.getSheetName(),
+                order.getSheetName(),
+                sure.places(),
+                planned.days());
     sure.write(places);
     new HoursSheet(hours, look, system).write(workbook, plans, job.hours(), places.hours());
     new OrderSheet(order, look, job.filled(), sums, coin).write(job.order());
@@ -120,7 +128,7 @@ public record OwnSheets(
         sheet ->
             new BidPage(sheet, look, job.filled())
                 .write(job.price().price().orElseThrow(), places, coin, stamp.date()));
-    new PlanPage(plan, look, job, book).write(Planner.plan(job.filled()), places.hours());
+    new PlanPage(plan, look, job, book).write(planned, places.hours());
     new CrewSheet(crew, look, job.filled()).write();
     limits.ifPresent(sheet -> new LimitsPage(sheet, look, job.filled()).write());
     new CautionsSheet(cautions, look).write();

@@ -64,13 +64,15 @@ final class SummarySheet {
 
   /**
    * @param likely where the page that says how sure the figures are has their ends
+   * @param planDays days of the page Plan
    */
   Places write(
       FillStamp stamp,
       List<Finding> findings,
       String findingsSheet,
       String orderSheet,
-      HowSurePage.Places likely) {
+      HowSurePage.Places likely,
+      int planDays) {
     Pages.widths(page.sheet(), WIDTHS);
     page.text(0, 0, job.filled().bid().job(), look.title());
     page.text(
@@ -83,7 +85,7 @@ final class SummarySheet {
     PaintBlock.Written paint = new PaintBlock(page, look, job, sums).write(top, orderSheet);
     TasksBlock tasks = new TasksBlock(page, look, sums, basis);
     TasksBlock.Written hours = tasks.place(paint.next() + 1);
-    tasks.write(job.filled(), job.hours());
+    tasks.write(job.filled(), job.hours(), planDays);
     int right = hours.next();
     PriceBlock.Written price = null;
     if (job.price().price().isPresent()) {

@@ -28,13 +28,13 @@ final class TalliesBlock {
   /** Returns the row after it, as the next does. */
   int lines(int row) {
     long all = filled.lines().count();
-    long done = filled.lines().filter(FilledLine::isFilled).count();
     long counted = filled.lines().filter(FilledLine::isCounted).count();
+    long leftOut = filled.lines().filter(FilledLine::isLeftOut).count();
     heading(row, "Lines of the bid");
     int at = row + 1;
     at = count(at, "Counted in these totals", counted);
-    at = count(at, "Left out by Include", done - counted);
-    return count(at, "Not filled, so in no total", all - done);
+    at = count(at, "Left out by Include", leftOut);
+    return count(at, "Not filled, so in no total", all - counted - leftOut);
   }
 
   int findings(int row, List<Finding> findings, String sheet) {

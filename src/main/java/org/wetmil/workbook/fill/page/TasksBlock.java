@@ -39,6 +39,10 @@ final class TasksBlock {
   private final Look look;
   private final HoursSums sums;
   private final BasisBook basis;
+
+  /** The row of the days of the page Plan. */
+  private int planned;
+
   private final Map<JobFigure, int[]> cells = new EnumMap<>(JobFigure.class);
 
   TasksBlock(Canvas page, Look look, HoursSums sums, BasisBook basis) {
@@ -68,6 +72,7 @@ final class TasksBlock {
     for (JobFigure figure : DURATION) {
       cells.put(figure, new int[] {at++, SummarySheet.VALUE});
     }
+    planned = at++;
     return new Written(row + 1, last, at);
   }
 
@@ -84,7 +89,10 @@ final class TasksBlock {
     return places;
   }
 
-  void write(FilledBid filled, JobHours hours) {
+  /**
+   * @param planDays until the last coat is laid
+   */
+  void write(FilledBid filled, JobHours hours, int planDays) {
     int heading = cells.get(JobFigure.SPRAY)[0] - 1;
     page.text(heading, SummarySheet.LABEL, "Hours by task", look.band(false))
         .text(heading, SummarySheet.COUNT, "Times", look.band(true))
@@ -103,6 +111,8 @@ final class TasksBlock {
         Texts.quoted(words) + "&" + basis.reference(Setting.CREW),
         words + Plain.number(crew),
         look.strong());
+    page.text(planned, SummarySheet.LABEL, "Days on Plan, with drying", look.text(false))
+        .number(planned, SummarySheet.VALUE, planDays, look.number(0));
   }
 
   private void figure(JobFigure figure, int[] cell, JobHours hours) {
@@ -111,7 +121,7 @@ final class TasksBlock {
     boolean whole = times || figure == JobFigure.GUNS || figure == JobFigure.DAYS;
     if (!times) {
       page.text(
-          cell[0], SummarySheet.LABEL, figure.title(), total ? look.strong() : look.text(false));
+          cell[0], SummarySheet.LABEL, title(figure), total ? look.strong() : look.text(false));
       boolean timed = !whole && !figure.isTask() && figure != JobFigure.TOTAL;
       if (timed) {
         page.text(cell[0], SummarySheet.UNIT, "h", look.unit());
@@ -124,6 +134,11 @@ final class TasksBlock {
         formula(figure, value),
         value.number(),
         total ? look.strongNumber(1) : look.number(whole ? 0 : 1));
+  }
+
+  /** Beside the days of the plan, the others are to say that they know no drying. */
+  private static String title(JobFigure figure) {
+    return figure == JobFigure.DAYS ? figure.title() + " by the hours alone" : figure.title();
   }
 
   private String formula(JobFigure figure, Figure value) {
