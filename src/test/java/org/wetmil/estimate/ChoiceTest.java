@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
@@ -126,6 +127,7 @@ class ChoiceTest {
   }
 
   @Test
+  @Tag("long")
   void theRecommendedTipIsTheOneThatASearchThroughAllFinds() {
     RandomBids bids = new RandomBids(3);
     int none = 0;

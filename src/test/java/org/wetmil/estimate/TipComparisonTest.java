@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
@@ -171,6 +172,7 @@ class TipComparisonTest {
   }
 
   @Test
+  @Tag("long")
   void everyTipThatIsNotTakenHasTheOneReasonThatTheRulesGive() {
     RandomBids bids = new RandomBids(12);
     Map<WhyNot, Integer> seen = new EnumMap<>(WhyNot.class);
