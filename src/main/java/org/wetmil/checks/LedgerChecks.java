@@ -193,7 +193,7 @@ final class LedgerChecks {
               column + raw + " is no kind that is known" + record + expected(expected);
           case TOO_SHORT -> "The line is too short" + record + ": " + raw + expected(expected);
           case TOO_LONG -> "The line is too long" + record + ": " + raw + expected(expected);
-          case LINES_IN_A_CELL -> column + "holds what look like whole lines" + record + ": " + raw;
+          case LINES_IN_A_CELL -> "A cell holds what look like whole lines" + record + ": " + raw;
           case AMOUNT_DIFFERS ->
               "Amount " + raw + " is not quantity times unit price" + record + expected(expected);
           case READ_AS_RETURN ->

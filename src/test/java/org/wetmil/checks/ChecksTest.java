@@ -55,7 +55,7 @@ class ChecksTest {
     return finding.measured().equals("empty") ? "" : finding.measured().replace("\"", "");
   }
 
-  private static List<Finding> of(String id, FilledBid bid) {
+  static List<Finding> of(String id, FilledBid bid) {
     return Checks.run(bid).stream().filter(f -> f.check().equals(id)).toList();
   }
 }
