@@ -14,7 +14,12 @@ import org.wetmil.estimate.FilledBid;
 /** Every check fires on its fault and is silent just inside its limit. */
 class ChecksTest {
   private static final Map<String, List<Case>> CASES =
-      Stream.of(ThinCases.all(), SetupCases.all(), JobCases.all(), MoneyCases.all())
+      Stream.of(
+              ThinCases.all(),
+              SetupCases.all(),
+              JobCases.all(),
+              MoneyCases.all(),
+              OtherSideCases.all())
           .flatMap(List::stream)
           .collect(Collectors.groupingBy(Case::id, TreeMap::new, Collectors.toList()));
 
