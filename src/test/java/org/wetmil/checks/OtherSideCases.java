@@ -65,6 +65,27 @@ final class OtherSideCases {
             "film-out-of-reach",
             bid(onHand("511"), room(TIP, "511")),
             bid(onHand("413"), room(TIP, "511"))),
+        // a fine tip is not blamed where it is the one recommended
+        new Case(
+            "orifice-too-fine",
+            bid(onHand("511"), room(TIP, "509")),
+            bid(onHand("511"), room(TIP, "511"))),
+        new Case(
+            "film-too-thick",
+            bid(onHand("419"), room(TIP, "219")),
+            bid(onHand("219"), room(TIP, "219"))),
+        new Case(
+            "guns-past-pump",
+            bid(rig("Greatest flow", 0.5, "Guns", 2), room(TIP, "517", SPRAYER, "rig")),
+            bid(rig("Greatest flow", 0.3, "Guns", 2), room(TIP, "517", SPRAYER, "rig"))),
+        new Case(
+            "gun-distance",
+            bid(Bids.settings("Distance", 11.9), room()),
+            bid(Bids.settings("Distance", 12), room())),
+        new Case(
+            "gun-distance",
+            bid(Bids.settings("Distance", 15.1), room()),
+            bid(Bids.settings("Distance", 15), room())),
         Case.of("pressure-outside", room(PRESSURE, 999), room(PRESSURE, 1000)),
         Case.of("pressure-outside", room(COATING, "", PRESSURE, 999), room(COATING, "")),
         new Case(
