@@ -138,7 +138,9 @@ class ChoiceTest {
     assertThat(searched(100)).allMatch(count -> count > 0);
   }
 
-  /** How many of the lines take no tip, one below the usual range, and one whose film is outside. */
+  /**
+   * How many of the lines take no tip, one below the usual range, and one whose film is outside.
+   */
   private static List<Integer> searched(int lines) {
     RandomBids bids = new RandomBids(3);
     int none = 0;
