@@ -59,4 +59,9 @@ public record Coating(
         row.isYes("Fills voids"),
         row.get("Volume solids").origin().isYours());
   }
+
+  /** The least orifice usually taken on a surface, in thousandths of an inch. */
+  public int usualFromThou(Surface surface) {
+    return surface.joinery() ? joineryFromThou : orificeFromThou;
+  }
 }

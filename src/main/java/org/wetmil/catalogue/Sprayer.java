@@ -28,6 +28,11 @@ public record Sprayer(
         row.number("Filter"));
   }
 
+  /** Guns that it feeds; the usual number where it states none. */
+  public double gunsOr(double usual) {
+    return Double.isNaN(guns) ? usual : guns;
+  }
+
   public boolean hasHose() {
     return hoseBoreIn > 0 && hoseLengthFt > 0;
   }

@@ -6,6 +6,7 @@ import static org.wetmil.estimate.InputColumn.SPECIFIED_FILM;
 import java.util.List;
 import java.util.Optional;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.estimate.CoatPlan;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Quantity;
@@ -21,7 +22,7 @@ final class CoatChecks {
               "The coats are no whole number",
               "A part of a coat is painted as a whole one.",
               Kind.HOUSE,
-              "coats are whole, from 1 to 99",
+              "coats are whole, from 1 to " + CoatPlan.MOST,
               "Type whole coats, or empty the cell to have them taken from the film.",
               Rule.ofLine(CoatChecks::notWhole)),
           new Check(
@@ -68,7 +69,7 @@ final class CoatChecks {
 
   private static Optional<Fault> notWhole(Line line) {
     double stated = line.number(COATS);
-    boolean whole = stated == Math.rint(stated) && stated >= 1 && stated <= 99;
+    boolean whole = stated == Math.rint(stated) && stated >= 1 && stated <= CoatPlan.MOST;
     if (Double.isNaN(stated) || whole) {
       return Optional.empty();
     }
@@ -77,9 +78,9 @@ final class CoatChecks {
     return line.found(
         COATS,
         measured,
-        "whole, 1 to 99",
-        "%s coats is not a whole number from 1 to 99%s; type whole coats."
-            .formatted(measured, taken));
+        "whole, 1 to " + CoatPlan.MOST,
+        "%s coats is not a whole number from 1 to %s%s; type whole coats."
+            .formatted(measured, CoatPlan.MOST, taken));
   }
 
   private static Optional<Fault> tooFew(Line line) {
@@ -97,10 +98,9 @@ final class CoatChecks {
         COATS,
         Integer.toString(coats),
         Integer.toString(wanted),
-        "%s %s of %s cannot build %s dry without running; plan %s, which %s%s."
+        "%s of %s cannot build %s dry without running; plan %s, which %s%s."
             .formatted(
-                coats,
-                coats == 1 ? "coat" : "coats",
+                Say.count(coats, "coat"),
                 line.coating().name(),
                 line.say(Quantity.FILM, line.number(SPECIFIED_FILM)),
                 wanted,

@@ -18,8 +18,6 @@ final class FilmOfCoats {
   /** What two ways of computing one film may differ by. */
   private static final double ROUNDING = 1e-9;
 
-  private static final int MOST_COATS = 99;
-
   /** Numbers of coats that are tried. */
   private static final int MOST_TRIALS = 8;
 
@@ -62,7 +60,7 @@ final class FilmOfCoats {
   }
 
   private static String coats(int coats) {
-    return coats + (coats == 1 ? " coat" : " coats");
+    return Say.count(coats, "coat");
   }
 
   String builds(int coats) {
@@ -75,7 +73,7 @@ final class FilmOfCoats {
    */
   private IntStream near(int from) {
     double least = dryOf(line.coating().wetMinMil());
-    int to = (int) Math.min(MOST_COATS, Math.ceil(accepted().mostMil() / least));
+    int to = (int) Math.min(CoatPlan.MOST, Math.ceil(accepted().mostMil() / least));
     int planned = line.filled().coats().coats();
     double specified = line.number(SPECIFIED_FILM);
     return IntStream.rangeClosed(from, Math.max(from, to))

@@ -19,6 +19,7 @@ import org.wetmil.trade.TipCode;
  * the flow, and with it the loss, so each is tried on the line before it is advised.
  */
 final class HoseAdvice {
+  /** What two ways of computing one pressure may differ by. */
   private static final double ROUNDING = 1e-9;
 
   /** Lines that are alike get the same advice; a sheet may have many. */

@@ -42,11 +42,7 @@ final class Instead {
           case SPECIFIED_FILM -> "which the specified film wants";
           case USUAL -> "the usual of " + line.coating().name();
         };
-    return "%s %s, %s, %s"
-        .formatted(
-            plan.coats(),
-            plan.coats() == 1 ? "coat" : "coats",
-            why,
-            plan.coats() == 1 ? "is" : "are");
+    return "%s, %s, %s"
+        .formatted(Say.count(plan.coats(), "coat"), why, plan.coats() == 1 ? "is" : "are");
   }
 }

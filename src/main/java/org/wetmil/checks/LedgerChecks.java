@@ -184,7 +184,7 @@ final class LedgerChecks {
     String raw = Quoted.of(problem.raw());
     String column = problem.column() == null ? "" : problem.column().heading() + " ";
     String record = line.record() == line.line() ? "" : " (record " + line.record() + ")";
-    String expected = problem.expected().isEmpty() ? "" : problem.expected();
+    String expected = problem.expected();
     String said =
         switch (problem.type()) {
           case UNREADABLE_NUMBER, UNREADABLE_DATE ->
@@ -193,7 +193,7 @@ final class LedgerChecks {
               column + raw + " is no kind that is known" + record + expected(expected);
           case TOO_SHORT -> "The line is too short" + record + ": " + raw + expected(expected);
           case TOO_LONG -> "The line is too long" + record + ": " + raw + expected(expected);
-          case LINES_IN_A_CELL -> column + "holds what look like whole lines" + record + ": " + raw;
+          case LINES_IN_A_CELL -> "A cell holds what look like whole lines" + record + ": " + raw;
           case AMOUNT_DIFFERS ->
               "Amount " + raw + " is not quantity times unit price" + record + expected(expected);
           case READ_AS_RETURN ->
@@ -209,7 +209,8 @@ final class LedgerChecks {
         false);
   }
 
-  private static String expected(String expected) {
+  /** The end of a sentence; empty where nothing is known to be expected. */
+  static String expected(String expected) {
     return expected.isEmpty() ? "" : "; expected " + expected;
   }
 
@@ -278,7 +279,7 @@ final class LedgerChecks {
   private static String sum(String currency, BigDecimal amount, long lines) {
     String plain = amount.toPlainString();
     String named = currency.isEmpty() ? plain + " without a currency" : currency + " " + plain;
-    return named + " (" + lines + (lines == 1 ? " line)" : " lines)");
+    return named + " (" + Say.count(lines, "line") + ")";
   }
 
   private static Stream<Fault> unused(Ledger.Book book) {

@@ -139,7 +139,7 @@ final class LimitChecks {
             area -> {
               int spots = Math.max(area.spotsWanted(), area.spots().size());
               int wanted = FilmAcceptance.READINGS_OF_SPOT * spots;
-              String measured = count(area.readings(), "reading");
+              String measured = Say.count(area.readings(), "reading");
               return fault(
                   area,
                   area.spots().get(0),
@@ -149,15 +149,11 @@ final class LimitChecks {
                       .formatted(
                           measured,
                           area.readings() == 1 ? "stands" : "stand",
-                          count(area.spots().size(), "spot"),
+                          Say.count(area.spots().size(), "spot"),
                           place(area),
-                          count(spots, "spot"),
-                          count(FilmAcceptance.READINGS_OF_SPOT, "reading")));
+                          Say.count(spots, "spot"),
+                          Say.count(FilmAcceptance.READINGS_OF_SPOT, "reading")));
             });
-  }
-
-  private static String count(int number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
   }
 
   private static Stream<Fault> notJudged(FilledBid bid) {
@@ -168,13 +164,13 @@ final class LimitChecks {
                 fault(
                     area,
                     area.spots().get(0),
-                    count(area.readings(), "reading"),
+                    Say.count(area.readings(), "reading"),
                     "",
                     area.known()
                         ? "%s of %s cannot be judged, since no line specifies its dry film."
-                            .formatted(count(area.readings(), "reading"), place(area))
+                            .formatted(Say.count(area.readings(), "reading"), place(area))
                         : "%s of %s cannot be judged, since no line of the bid is for it."
-                            .formatted(count(area.readings(), "reading"), place(area))));
+                            .formatted(Say.count(area.readings(), "reading"), place(area))));
   }
 
   private static String place(FilmArea area) {

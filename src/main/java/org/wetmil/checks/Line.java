@@ -120,7 +120,7 @@ record Line(Catalogue catalogue, FilledLine filled) {
 
   /** The least orifice usually taken for the coating on the surface, in thou. */
   int leastUsualThou() {
-    return surface().joinery() ? coating().joineryFromThou() : coating().orificeFromThou();
+    return coating().usualFromThou(surface());
   }
 
   /** The end of a sentence that says which tip to take. */

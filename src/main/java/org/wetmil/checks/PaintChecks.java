@@ -193,8 +193,7 @@ final class PaintChecks {
             : on.hit();
     Texture texture = line.work().textureFound().orNull();
     double roughness = texture == null || line.coating().fillsVoids() ? 1 : texture.roughness();
-    boolean hose = line.sprayer() != null && line.sprayer().hasHose();
-    double waste = line.setting(hose ? Setting.PAIL_WASTE : Setting.WASTE);
+    double waste = line.setting(line.work().waste());
     double dryMil = Film.dryMil(of.wetTargetMil(), of.volumeSolids(), line.work().thinnerShare());
     return Spread.practicalFt2PerGal(
         Spread.theoreticalFt2PerGal(of.volumeSolids(), dryMil), on.stick() * hit, waste, roughness);

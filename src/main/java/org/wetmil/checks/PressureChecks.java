@@ -238,10 +238,10 @@ final class PressureChecks {
         ? Stream.empty()
         : Stream.of(
             Fault.ofJob(
-                lines + (lines == 1 ? " line" : " lines"),
+                Say.count(lines, "line"),
                 "",
-                ("No hose is stated for %s %s, so no pressure is lost on the way to the gun;"
+                ("No hose is stated for %s, so no pressure is lost on the way to the gun;"
                         + " describe it on a Sprayers sheet.")
-                    .formatted(lines, lines == 1 ? "line" : "lines")));
+                    .formatted(Say.count(lines, "line"))));
   }
 }

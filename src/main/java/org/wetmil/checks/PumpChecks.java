@@ -94,8 +94,7 @@ final class PumpChecks {
   }
 
   private static double guns(Line line) {
-    double own = line.sprayer().guns();
-    return Double.isNaN(own) ? line.setting(Setting.GUNS) : own;
+    return line.sprayer().gunsOr(line.setting(Setting.GUNS));
   }
 
   private static Fault pump(Line line, Setup setup, double guns) {

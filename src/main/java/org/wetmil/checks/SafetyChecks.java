@@ -124,7 +124,7 @@ final class SafetyChecks {
   private static Fault leadInside(FilledBid bid, List<OldPaint> rooms) {
     List<String> names = rooms.stream().map(room -> room.first().line().text(ROOM)).toList();
     boolean few = rooms.size() <= MOST_ROOMS_NAMED && names.stream().noneMatch(String::isEmpty);
-    String where = few ? Say.and(names) : rooms.size() + (rooms.size() == 1 ? " room" : " rooms");
+    String where = few ? Say.and(names) : Say.count(rooms.size(), "room");
     return lead(bid, rooms, "in " + where + (rooms.size() == 1 ? "," : ", each"));
   }
 

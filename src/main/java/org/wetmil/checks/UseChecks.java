@@ -150,14 +150,15 @@ final class UseChecks {
 
   private static Fault unmatched(PlacedLine placed) {
     String item = Quoted.of(item(placed.line()));
-    String job = Quoted.of(placed.line().text(LedgerColumn.JOB));
-    String or = placed.suggestion().isEmpty() ? "" : Say.or(placed.suggestion());
+    String job = placed.line().text(LedgerColumn.JOB);
+    boolean ofJob = placed.reason() == Reason.NO_SUCH_JOB && !job.isBlank();
+    String or = Say.or(placed.suggestion());
     String said =
         switch (placed.reason()) {
           case NO_SUCH_JOB ->
-              job.equals("\"\"")
-                  ? "No job is named for %s".formatted(item)
-                  : "%s is in no bid".formatted(job) + meant(or);
+              ofJob
+                  ? "%s is in no bid".formatted(Quoted.of(job)) + meant(or)
+                  : "No job is named for %s".formatted(item);
           case NO_SUCH_COATING ->
               "%s is no coating that %s was bid with".formatted(item, placed.job()) + meant(or);
           case AMBIGUOUS -> "%s could be %s".formatted(item, or.isEmpty() ? "several" : or);
@@ -167,15 +168,15 @@ final class UseChecks {
                           Quoted.of(placed.line().text(LedgerColumn.QUANTITY)),
                           Quoted.of(placed.line().text(LedgerColumn.UNIT)),
                           item)
-                  + expected(or);
-          case UNREADABLE -> "%s cannot be counted".formatted(item) + expected(or);
+                  + LedgerChecks.expected(or);
+          case UNREADABLE -> "%s cannot be counted".formatted(item) + LedgerChecks.expected(or);
           case NOT_A_COATING -> "%s is no coating".formatted(item);
         };
     return new Fault(
         Spot.ofLedger(placed.line().file(), placed.line().line()),
         placed.job(),
         "",
-        placed.reason() == Reason.NO_SUCH_JOB && !job.equals("\"\"") ? job : item,
+        ofJob ? Quoted.of(job) : item,
         or,
         said + ".",
         false);
@@ -192,10 +193,6 @@ final class UseChecks {
 
   private static String meant(String or) {
     return or.isEmpty() ? "" : "; meant may be " + or;
-  }
-
-  private static String expected(String or) {
-    return or.isEmpty() ? "" : "; expected " + or;
   }
 
   private static Check flag(

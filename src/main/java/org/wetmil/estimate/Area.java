@@ -131,11 +131,6 @@ public record Area(
     return net == null && missing.isEmpty();
   }
 
-  /** Gross - deducted + added in the sheet's unit, also where that is under 0. */
-  public double balance() {
-    return gross.value() - deducted.value() + added.value();
-  }
-
   /** Narrow work is measured in running length under the Indian standard (second hand). */
   private static Expr running(Work work, Terms terms, Catalogue catalogue, MeasuringRule rule) {
     boolean narrow =

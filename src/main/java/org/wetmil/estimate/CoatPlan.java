@@ -9,13 +9,16 @@ import org.wetmil.trade.Film;
 /**
  * How many coats, and the wet film that each is to have.
  *
- * @param coats whole coats, at least 1
+ * @param coats whole coats, 1 to {@value #MOST}
  * @param basis what the number rests on
  * @param targetMil wet film aimed at in each coat
  * @param wantedMil wet film that the specified total would want of each coat, before it is held
  *     into the coating's range; NaN without a specified total
  */
 public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMil) {
+  /** More coats than anybody lays; more is a slip that a finding names (house). */
+  public static final int MOST = 99;
+
   /** A last bit of a double must not make another coat (house). */
   private static final double ROUNDING = 1e-9;
 
@@ -38,7 +41,7 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
     Basis basis;
     if (stated >= 1) {
       // a part of a coat is painted as a whole one; a finding says so
-      coats = (int) Math.ceil(Math.min(stated, 99) - ROUNDING);
+      coats = (int) Math.ceil(Math.min(stated, MOST) - ROUNDING);
       basis = Basis.STATED;
     } else if (specified) {
       coats = wanted(work, catalogue, totalDryMil);
@@ -68,7 +71,7 @@ public record CoatPlan(int coats, Basis basis, double targetMil, double wantedMi
             coating.wetMaxMil(),
             catalogue.number(Setting.WORKING_MAXIMUM) * coating.wetTargetMil());
     double dryMil = Film.dryMil(workingMil, coating.volumeSolids(), work.thinnerShare());
-    return (int) Math.min(99, Math.max(1, Math.ceil(totalDryMil / dryMil - ROUNDING)));
+    return (int) Math.min(MOST, Math.max(1, Math.ceil(totalDryMil / dryMil - ROUNDING)));
   }
 
   /** The target as a formula: from the specified total where there is one. */

@@ -149,10 +149,15 @@ final class Figures {
       live(FilledColumn.PAINT_COST, cell(FilledColumn.PAINT).times(price));
     }
     if (catalogue.entry(Setting.LABOUR_RATE).isStated()) {
-      Expr burdened =
-          terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
-      live(FilledColumn.LABOUR_COST, cell(FilledColumn.LABOUR).times(burdened));
+      live(FilledColumn.LABOUR_COST, cell(FilledColumn.LABOUR).times(burdened()));
     }
+  }
+
+  /** Cost of one person-hour. */
+  private Expr burdened() {
+    return terms
+        .setting(Setting.LABOUR_RATE)
+        .times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
   }
 
   /** Both ends of the likely range; the ratios to the stated figures are choices. */
@@ -172,10 +177,8 @@ final class Figures {
     }
     double sprayed = 0;
     if (cells.containsKey(FilledColumn.LABOUR_COST)) {
-      Expr burdened =
-          terms.setting(Setting.LABOUR_RATE).times(Expr.num(1).plus(terms.setting(Setting.BURDEN)));
       cost.add(cell(FilledColumn.LABOUR_COST));
-      moving.add(spray.times(burdened));
+      moving.add(spray.times(burdened()));
       sprayed = moving.get(moving.size() - 1).value();
     }
     Expr both = moving.isEmpty() ? Expr.num(0) : Expr.sum(moving.toArray(Expr[]::new));

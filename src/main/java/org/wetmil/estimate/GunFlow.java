@@ -11,6 +11,7 @@ import org.wetmil.trade.Hose;
 
 /** Pressure and flow at the tip for one coating, pressure setting and hose; kept by orifice. */
 public final class GunFlow {
+  /** The orifice of a tip code has two digits. */
   private static final int ORIFICES = 100;
 
   private final Catalogue catalogue;

@@ -11,7 +11,6 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.catalogue.Sprayer;
-import org.wetmil.catalogue.Surface;
 import org.wetmil.catalogue.TipOnHand;
 import org.wetmil.trade.Film;
 import org.wetmil.trade.TipCode;
@@ -97,7 +96,7 @@ final class TipChooser {
   /** The same, with a reason for each tip at hand that is not taken. */
   Setup choose(Losers losers) {
     Coating coating = work.coating();
-    int from = from(coating, work.surface());
+    int from = coating.usualFromThou(work.surface());
     List<TipCode> usualTips = new ArrayList<>();
     List<TipCode> finerTips = new ArrayList<>();
     for (TipCode tip : available(catalogue, work)) {
@@ -168,26 +167,6 @@ final class TipChooser {
     Map<TipCode, Candidate> candidates = new HashMap<>();
     tips.forEach(tip -> candidates.put(tip, candidate(tip)));
     tips.sort((one, other) -> compare(BEST, candidates.get(one), candidates.get(other)));
-  }
-
-  /** Least orifice usually taken for a coating on a surface. */
-  static int from(Coating coating, Surface surface) {
-    return surface.joinery() ? coating.joineryFromThou() : coating.orificeFromThou();
-  }
-
-  /** Whether the pump keeps up with all guns at this tip, with the reserve that is wanted. */
-  static boolean isWithinPump(Catalogue catalogue, Sprayer sprayer, double flowGpm) {
-    if (sprayer == null || Double.isNaN(sprayer.greatestFlowGpm())) {
-      return true;
-    }
-    double wanted = guns(catalogue, sprayer) * flowGpm * catalogue.number(Setting.PUMP_RESERVE);
-    return wanted <= sprayer.greatestFlowGpm();
-  }
-
-  static double guns(Catalogue catalogue, Sprayer sprayer) {
-    return sprayer == null || Double.isNaN(sprayer.guns())
-        ? catalogue.number(Setting.GUNS)
-        : sprayer.guns();
   }
 
   private boolean isOffTarget(Setup setup) {
@@ -267,7 +246,8 @@ final class TipChooser {
       return WhyNot.ABOVE_SPRAYER;
     }
     double flowGpm = flow.at(orificeThou).flowGpm();
-    if (!isWithinPump(catalogue, sprayer, flowGpm)) {
+    double guns = sprayer.gunsOr(catalogue.number(Setting.GUNS));
+    if (guns * flowGpm * catalogue.number(Setting.PUMP_RESERVE) > sprayer.greatestFlowGpm()) {
       return WhyNot.PAST_PUMP;
     }
     return flowGpm > 0 ? null : WhyNot.NO_FLOW;
@@ -362,7 +342,7 @@ final class TipChooser {
   }
 
   private boolean isBelow(TipCode tip) {
-    return tip.orificeThou() < from(work.coating(), work.surface());
+    return tip.orificeThou() < work.coating().usualFromThou(work.surface());
   }
 
   private boolean isInside(double wetMil) {

@@ -66,7 +66,7 @@ public enum UnitFactor implements Place {
     return system == UnitSystem.US ? us : metric;
   }
 
-  /** The factor that takes areas of length times girth to the area's unit. */
+  /** An expression times a factor between units, or over its inverse where that is whole. */
   static Expr scaled(Expr product, double factor) {
     double tidy = factor == 1 ? 1 : tidy(factor);
     if (tidy == 1) {

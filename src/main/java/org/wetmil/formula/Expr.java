@@ -165,8 +165,7 @@ public sealed interface Expr {
     /** Natural logarithm. */
     LN,
     /** Away from zero to a number of decimals, which are 0 here. */
-    ROUNDUP,
-    PI;
+    ROUNDUP;
 
     double apply(double[] values) {
       return switch (this) {
@@ -187,7 +186,6 @@ public sealed interface Expr {
         case SQRT -> Math.sqrt(values[0]);
         case LN -> Math.log(values[0]);
         case ROUNDUP -> Math.copySign(Math.ceil(Math.abs(values[0])), values[0]);
-        case PI -> Math.PI;
       };
     }
   }
@@ -286,10 +284,6 @@ public sealed interface Expr {
   /** The next whole number away from zero. */
   static Expr roundUp(Expr of) {
     return new Call(Op.ROUNDUP, List.of(of, num(0)));
-  }
-
-  static Expr pi() {
-    return new Call(Op.PI, List.of());
   }
 
   static Expr ifWord(Place place, String text, List<String> words, Expr then, Expr otherwise) {

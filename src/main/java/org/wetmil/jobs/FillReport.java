@@ -1,7 +1,6 @@
 package org.wetmil.jobs;
 
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -102,9 +101,7 @@ public record FillReport(
 
   /** How many findings there are of each severity. */
   public Map<Severity, Integer> counts() {
-    Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
-    located.forEach(found -> counts.merge(found.finding().severity(), 1, Integer::sum));
-    return counts;
+    return Severity.counts(located.stream().map(Located::finding));
   }
 
   /** Paint in the units of the job. */

@@ -168,7 +168,8 @@ public final class Inputs {
     }
   }
 
-  private static boolean isHidden(Path file) {
+  /** Whether a file is hidden, or the lock of a workbook that is open in another program. */
+  public static boolean isHidden(Path file) {
     String name = file.getFileName().toString();
     try {
       return name.startsWith("~$") || name.startsWith(".") || Files.isHidden(file);

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Tables;
@@ -17,6 +18,7 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.UnitSystem;
 
 /** Odd lines by the thousand (seed stated): none breaks a check, none fails in silence. */
+@Tag("long")
 class ChecksFuzzTest {
   private static final long SEED = 20_240_517;
   private static final Object[] NUMBERS = {

@@ -16,6 +16,7 @@ import static org.wetmil.estimate.InputColumn.HEIGHT;
 import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.MASK_EDGE;
 import static org.wetmil.estimate.InputColumn.PRESSURE;
+import static org.wetmil.estimate.InputColumn.ROOM;
 import static org.wetmil.estimate.InputColumn.SPECIFIED_FILM;
 import static org.wetmil.estimate.InputColumn.SPRAYER;
 import static org.wetmil.estimate.InputColumn.SURFACE;
@@ -78,6 +79,32 @@ class ChecksRunTest {
             MASK_EDGE, 70);
 
     assertThat(ids(bid(WELL_SPECIFIED, line))).containsExactly("safety-latch");
+  }
+
+  @Test
+  void whatIsTrueOfACoatingIsSaidOnceForIt() {
+    List<Finding> findings =
+        Checks.run(
+            bid(
+                room(COATING, "oil-based"),
+                room(ROOM, "Office 2", COATING, "oil-based"),
+                room(COATING, "stain"),
+                room(COATING, "block filler"),
+                room(ROOM, "Office 2", COATING, "block filler")));
+
+    for (String id : List.of("class-values", "solvent-indoors", "heavy-duty-tip")) {
+      List<String> said =
+          findings.stream()
+              .filter(finding -> finding.check().equals(id))
+              .map(Finding::message)
+              .toList();
+      assertThat(said).as(id).doesNotHaveDuplicates();
+      assertThat(findings.stream().filter(finding -> finding.check().equals(id)))
+          .as(id)
+          .extracting(finding -> finding.spot().row())
+          .isSubsetOf(5, 7, 8)
+          .isNotEmpty();
+    }
   }
 
   @Test

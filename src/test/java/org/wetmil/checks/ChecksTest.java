@@ -14,7 +14,12 @@ import org.wetmil.estimate.FilledBid;
 /** Every check fires on its fault and is silent just inside its limit. */
 class ChecksTest {
   private static final Map<String, List<Case>> CASES =
-      Stream.of(ThinCases.all(), SetupCases.all(), JobCases.all(), MoneyCases.all())
+      Stream.of(
+              ThinCases.all(),
+              SetupCases.all(),
+              JobCases.all(),
+              MoneyCases.all(),
+              OtherSideCases.all())
           .flatMap(List::stream)
           .collect(Collectors.groupingBy(Case::id, TreeMap::new, Collectors.toList()));
 
@@ -55,7 +60,7 @@ class ChecksTest {
     return finding.measured().equals("empty") ? "" : finding.measured().replace("\"", "");
   }
 
-  private static List<Finding> of(String id, FilledBid bid) {
+  static List<Finding> of(String id, FilledBid bid) {
     return Checks.run(bid).stream().filter(f -> f.check().equals(id)).toList();
   }
 }

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,6 +38,7 @@ class FilmOfCoatsTest {
   }
 
   @Test
+  @Tag("long")
   void plannedAsAdvisedTheFilmIsAccepted() {
     Random random = new Random(SEED);
     int planned = 0;

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Coating;
@@ -81,6 +82,7 @@ class HoseAdviceTest {
   }
 
   @Test
+  @Tag("long")
   void doneAsAdvisedTheGunHasThePressureThatTheCoatingNeeds() {
     Random random = new Random(SEED);
     int advised = 0;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.wetmil.checks.Case.row;
 import static org.wetmil.checks.ThinCases.room;
 import static org.wetmil.estimate.InputColumn.AREA;
+import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.CONDITION;
 import static org.wetmil.estimate.InputColumn.ROOM;
 import static org.wetmil.estimate.InputColumn.SURFACE;
@@ -37,6 +38,42 @@ class LeadPaintTest {
                 + " licensed.",
             "Built in 1950, and 200 ft² that may carry old paint or its remains are worked on"
                 + " outside, over 20 ft²; have the paint tested for lead and ask who is licensed.");
+  }
+
+  /** A primer and two pieces of wall in latex: 4 and 3 + 2 ft2 of one face, not 9. */
+  @Test
+  void coatingsOfOneSurfaceCoverTheSameFace() {
+    BidLine primer = room(COATING, "primer", AREA, 4, CONDITION, "peeling");
+    BidLine latex = room(AREA, 3, CONDITION, "peeling");
+
+    assertThat(said(OLD, primer, latex, room(AREA, 2, CONDITION, "peeling"))).isEmpty();
+    assertThat(said(OLD, primer, latex, room(AREA, 3.1, CONDITION, "peeling")))
+        .singleElement()
+        .asString()
+        .contains("and 6.1 ft² that may");
+  }
+
+  /** Earlier work counts where it was: in the room itself, or outside. */
+  @Test
+  void earlierWorkElsewhereDoesNotCount() {
+    Catalogue earlier =
+        Case.tables(
+            Tables.SETTINGS,
+            row("Setting", "Year built", "Value", 1950),
+            Tables.EARLIER_WORK,
+            row("Room", "Hall", "Area", 30),
+            Tables.EARLIER_WORK,
+            row("Room", "Yard", "Where", "outside", "Area", 16));
+
+    assertThat(said(earlier, room(AREA, 6, CONDITION, "peeling"))).isEmpty();
+    assertThat(said(earlier, room(SURFACE, "siding", AREA, 4.1, CONDITION, "peeling")))
+        .singleElement()
+        .asString()
+        .contains("and 20.1 ft² (16 ft² of it by earlier work within 30 days)");
+    assertThat(said(earlier, room(ROOM, "hall", AREA, 1, CONDITION, "peeling")))
+        .singleElement()
+        .asString()
+        .contains("and 31 ft² (30 ft² of it by earlier work within 30 days)");
   }
 
   @Test

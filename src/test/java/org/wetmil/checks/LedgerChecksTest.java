@@ -29,7 +29,7 @@ class LedgerChecksTest {
    *
    * @param fires lines under the usual headings, or a whole ledger where the first begins with Date
    */
-  private record Case(String id, List<String> fires, List<String> silent) {
+  record Case(String id, List<String> fires, List<String> silent) {
     @Override
     public String toString() {
       return id;
@@ -134,7 +134,7 @@ class LedgerChecksTest {
             });
   }
 
-  private static List<Finding> of(String id, List<String> lines) {
+  static List<Finding> of(String id, List<String> lines) {
     boolean whole = lines.get(0).startsWith("Date");
     String[] text =
         Stream.concat(whole ? Stream.empty() : Stream.of(HEADINGS), lines.stream())

@@ -65,6 +65,8 @@ final class ThinCases {
         Case.of("girth-of-trim", trim(GIRTH, 24.1), trim(GIRTH, 24)),
         Case.of("coats-not-whole", room(COATS, 1.5), room(COATS, 2)),
         Case.of("orifice-too-fine", room(TIP, "513"), room(TIP, "515")),
+        // joinery takes finer ones: latex from 11
+        Case.of("orifice-too-fine", trim(TIP, "209"), trim(TIP, "211")),
         Case.of("orifice-too-coarse", room(TIP, "521"), room(TIP, "519")),
         new Case("finer-filter", bid(onHand("511"), room()), bid(onHand("515"), room())),
         Case.of("fan-too-wide", room(TIP, "617"), room(TIP, "517")),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
@@ -126,12 +127,26 @@ class ChoiceTest {
   }
 
   @Test
+  @Tag("long")
   void theRecommendedTipIsTheOneThatASearchThroughAllFinds() {
+    // each path of the choice is walked
+    assertThat(searched(3000)).allMatch(count -> count > 20);
+  }
+
+  @Test
+  void aSearchThroughAllFindsTheRecommendedTipOfAFewLines() {
+    assertThat(searched(100)).allMatch(count -> count > 0);
+  }
+
+  /**
+   * How many of the lines take no tip, one below the usual range, and one whose film is outside.
+   */
+  private static List<Integer> searched(int lines) {
     RandomBids bids = new RandomBids(3);
     int none = 0;
     int below = 0;
     int outside = 0;
-    for (int i = 0; i < 3000; i++) {
+    for (int i = 0; i < lines; i++) {
       RandomBids.Sample sample = bids.next();
       FilledLine filled = sample.fill();
       Search search = new Search(sample);
@@ -143,8 +158,7 @@ class ChoiceTest {
       below += setup.belowUsual() ? 1 : 0;
       outside += setup.inside() ? 0 : 1;
     }
-    // each path of the choice is walked
-    assertThat(List.of(none, below, outside)).allMatch(count -> count > 20);
+    return List.of(none, below, outside);
   }
 
   private static Setup choose(Catalogue tables, Object... cells) {

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
@@ -17,6 +18,7 @@ import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 
 /** Lines that no estimator means, though a workbook may hold them. */
+@Tag("long")
 class FuzzTest {
   private static final double[] NUMBERS = {
     0,

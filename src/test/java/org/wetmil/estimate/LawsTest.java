@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +23,7 @@ class LawsTest {
 
   /** Conservation of volume: what leaves the gun is what the bid buys, less the waste. */
   @Test
+  @Tag("long")
   void flowTimesTriggerOnTimeIsThePaintSprayed() {
     RandomBids bids = new RandomBids(4);
     int checked = 0;
@@ -50,6 +52,7 @@ class LawsTest {
 
   /** A line in feet and the same in metres, on Basis of either family. */
   @Test
+  @Tag("long")
   void aLineInMetresIsTheLineInFeet() {
     RandomBids bids = new RandomBids(5);
     for (int i = 0; i < LINES; i++) {
@@ -91,6 +94,7 @@ class LawsTest {
   }
 
   @Test
+  @Tag("long")
   void paintAndHoursGrowWithTheArea() {
     RandomBids bids = new RandomBids(6);
     for (int i = 0; i < LINES; i++) {

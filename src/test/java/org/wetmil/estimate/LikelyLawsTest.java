@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.estimate.job.FilledJob;
 import org.wetmil.estimate.job.JobFigure;
@@ -12,6 +13,7 @@ import org.wetmil.estimate.job.JobRange;
 import org.wetmil.quantity.UnitSystem;
 
 /** What holds of the likely range of any bid. */
+@Tag("long")
 class LikelyLawsTest {
 
   @Test

@@ -93,7 +93,7 @@ class OpeningsTest {
     FilledLine line = fill(catalogue("Net"), wall(OPENINGS, 181));
 
     assertThat(line.base(FilledColumn.NET_AREA)).isZero();
-    assertThat(line.area().balance()).isEqualTo(-1);
+    assertThat(line.area().deducted().value()).isEqualTo(181);
   }
 
   @Test

@@ -6,12 +6,14 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.formula.Place;
 import org.wetmil.formula.TextFormula;
 
 /** Random lines, computed a second time from the functions of the trade. */
+@Tag("long")
 class SweepTest {
   private static final int LINES = 6000;
 

@@ -59,7 +59,6 @@ class ExprTest {
         Arguments.of(Expr.max(Expr.num(0), A.minus(B)).over(C), "MAX(0,A1-B1)/C1", 2),
         Arguments.of(Expr.min(A, B, C), "MIN(A1,B1,C1)", 2),
         Arguments.of(Expr.sqrt(A.plus(C)), "SQRT(A1+C1)", 3),
-        Arguments.of(Expr.pi().over(C), "PI()/C1", Math.PI / 2),
         Arguments.of(Expr.ifAtMost(A, B, A, C.plus(B)), "IF(A1<=B1,A1,C1+B1)", 5),
         Arguments.of(Expr.ifAtMost(A, A, A, C).times(B), "IF(A1<=A1,A1,C1)*B1", 21),
         Arguments.of(

@@ -4,14 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.wetmil.checks.FrozenFindings;
 import org.wetmil.docs.ReadmeTables;
 import org.wetmil.jobs.TemplateJob;
 import org.wetmil.jobs.explain.GoldenLines;
 import org.wetmil.quantity.UnitSystem;
 
 /**
- * Writes the templates, the samples, their twins, frozen explanations and the README's tables anew
- * and prints what changed. Run by hand; DEVELOPERS.md says how.
+ * Writes the templates, the samples, their twins, frozen explanations and findings, and the
+ * README's tables anew and prints what changed. Run by hand; DEVELOPERS.md says how.
  */
 public final class RewriteSamples {
   private static final Path TEMPLATES = Path.of("templates");
@@ -37,6 +38,7 @@ public final class RewriteSamples {
     ClinicSecond.write(folder);
     ReconciledMonth.write(ReconciledMonth.TWIN);
     GoldenLines.write();
+    FrozenFindings.write();
     // last, since it quotes an explanation and a comparison of samples
     ReadmeTables.main(args);
   }

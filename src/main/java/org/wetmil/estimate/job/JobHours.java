@@ -163,7 +163,7 @@ public record JobHours(Map<JobFigure, Figure> figures) {
     private Expr entry(Row row, String heading) {
       Entry entry = row.get(heading);
       double shown = entry.quantity().shown(entry.number(), bid.system());
-      return Expr.at(new EntryPlace(row.spec().name(), row.name(), heading), shown);
+      return Expr.at(EntryPlace.of(row, heading), shown);
     }
   }
 }

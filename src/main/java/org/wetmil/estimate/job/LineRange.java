@@ -1,8 +1,10 @@
 package org.wetmil.estimate.job;
 
+import org.wetmil.catalogue.Surface;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.likely.Band;
+import org.wetmil.trade.Film;
 
 /** The likely range of one line, as its filled cells have it; no other line has a part in it. */
 public final class LineRange {
@@ -25,10 +27,11 @@ public final class LineRange {
 
   /** The share of the paint sprayed that stays on the work, as stated for the line. */
   static double transfer(FilledLine line) {
-    double hit = line.work().surface().hit();
-    if (line.stroke().narrow()) {
-      hit *= Math.min(1, line.stroke().widthIn() / line.followed().fanIn());
-    }
-    return line.work().surface().stick() * hit;
+    Surface surface = line.work().surface();
+    double hit =
+        line.stroke().narrow()
+            ? Film.narrowHit(surface.hit(), line.stroke().widthIn(), line.followed().fanIn())
+            : surface.hit();
+    return surface.stick() * hit;
   }
 }

@@ -5,6 +5,7 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.Setup;
 import org.wetmil.estimate.Stroke;
+import org.wetmil.trade.Film;
 
 /**
  * A line whose planned tip is not the recommended one, with what each of the two would take.
@@ -70,6 +71,6 @@ public record TipSwitch(FilledLine line, Side planned, Side recommended) {
 
   /** Of a fan wider than narrow work only the share that meets it counts. */
   private static double hit(Stroke stroke, Setup setup) {
-    return stroke.narrow() ? Math.min(1, stroke.widthIn() / setup.fanIn()) : 1;
+    return stroke.narrow() ? Film.narrowHit(1, stroke.widthIn(), setup.fanIn()) : 1;
   }
 }

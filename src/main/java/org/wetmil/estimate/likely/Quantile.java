@@ -15,7 +15,12 @@ final class Quantile {
   /** Standard deviations past which a normal tail is nothing in a double. */
   private static final double REACH = 8.5;
 
+  /** Of the log of a ratio. */
   private static final double TOLERANCE = 1e-12;
+
+  /** A dozen are the rule. */
+  private static final int MOST_EVALUATIONS = 200;
+
   private static final int PIECES = 8;
   private static final GaussIntegrator PIECE = new GaussIntegratorFactory().legendre(16, -1.0, 1.0);
 
@@ -41,7 +46,11 @@ final class Quantile {
     double far = REACH * (freeSigma + transferSigma);
     double log =
         new BrentSolver(TOLERANCE)
-            .solve(200, x -> below(x, freeSigma, transferSigma, least) - p, least - far, far);
+            .solve(
+                MOST_EVALUATIONS,
+                x -> below(x, freeSigma, transferSigma, least) - p,
+                least - far,
+                far);
     return Math.exp(log);
   }
 

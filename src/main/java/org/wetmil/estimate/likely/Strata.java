@@ -31,10 +31,6 @@ public final class Strata {
     return scores;
   }
 
-  public int size() {
-    return scores.length;
-  }
-
   /** The n values of a lognormal, smallest first. */
   public double[] lognormal(double mu, double sigma) {
     double[] values = new double[scores.length];

@@ -25,7 +25,8 @@ import org.wetmil.ledger.DateText;
  * room within 30 days counts as one job).
  *
  * @param lines of the bid that disturb it
- * @param ft2 by those lines
+ * @param ft2 by those lines; the coatings of one surface cover the same face, so that of each
+ *     surface only the coating counts that covers most of it
  * @param earlierFt2 by earlier work that counts with it
  */
 public record OldPaint(List<FilledLine> lines, double ft2, double earlierFt2) {
@@ -72,8 +73,19 @@ public record OldPaint(List<FilledLine> lines, double ft2, double earlierFt2) {
             .filter(row -> isWithin(begins, row))
             .mapToDouble(row -> row.number("Area"))
             .sum();
-    double now = lines.stream().mapToDouble(line -> line.base(FilledColumn.NET_AREA)).sum();
-    return new OldPaint(lines, now, earlier);
+    return new OldPaint(lines, disturbedFt2(lines), earlier);
+  }
+
+  private static double disturbedFt2(List<FilledLine> lines) {
+    Map<String, Map<String, Double>> surfaces = new LinkedHashMap<>();
+    for (FilledLine line : lines) {
+      surfaces
+          .computeIfAbsent(line.work().surface().name(), surface -> new LinkedHashMap<>())
+          .merge(line.work().coating().name(), line.base(FilledColumn.NET_AREA), Double::sum);
+    }
+    return surfaces.values().stream()
+        .mapToDouble(coatings -> coatings.values().stream().max(Double::compare).orElseThrow())
+        .sum();
   }
 
   /** Without one of the dates earlier work counts, since nothing says that it does not. */

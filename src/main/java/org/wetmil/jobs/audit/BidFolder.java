@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.wetmil.jobs.Inputs;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.audit.LeftOut;
 import org.wetmil.workbook.fill.beside.FilledMark;
@@ -95,7 +96,7 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
     }
     try (Stream<Path> entries = Files.list(folder)) {
       return entries
-          .filter(file -> !isHidden(file) && Files.isRegularFile(file))
+          .filter(file -> !Inputs.isHidden(file) && Files.isRegularFile(file))
           .filter(file -> READ.contains(ending(file)) || OTHER.contains(ending(file)))
           .sorted(Comparator.comparing(FileName::of))
           .toList();
@@ -103,11 +104,6 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
       throw new WorkbookException.Unreadable(
           folder, "the folder cannot be read; check its permissions.", e);
     }
-  }
-
-  private static boolean isHidden(Path file) {
-    String name = FileName.of(file);
-    return name.startsWith("~$") || name.startsWith(".");
   }
 
   private static String ending(Path file) {

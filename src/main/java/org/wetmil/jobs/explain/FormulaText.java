@@ -129,7 +129,6 @@ final class FormulaText {
     return switch (call.op()) {
       case SQRT -> "√(" + texts.get(0) + ")";
       case LN -> "ln(" + texts.get(0) + ")";
-      case PI -> "π";
       case ROUNDUP -> texts.get(0) + ", rounded up";
       case MIN -> "the lesser of " + String.join(" and ", texts);
       case MAX -> "the greater of " + String.join(" and ", texts);

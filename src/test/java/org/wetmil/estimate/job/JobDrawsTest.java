@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.BidLine;
@@ -178,6 +179,7 @@ class JobDrawsTest {
 
   /** Jobs that vary as the settings say fall inside their range about eight times in ten. */
   @Test
+  @Tag("long")
   void eightOfTenJobsThatVaryAsStatedFallInside() {
     List<Inside.Past> past = new ArrayList<>();
     Random random = new Random(11);

@@ -7,6 +7,7 @@ import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.COLOUR;
 import static org.wetmil.estimate.InputColumn.COUNT;
 import static org.wetmil.estimate.InputColumn.INCLUDE;
+import static org.wetmil.estimate.InputColumn.SPRAYER;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 
 import java.math.BigDecimal;
@@ -22,6 +23,7 @@ import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.Bids;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.likely.Band;
 import org.wetmil.estimate.likely.Factor;
 import org.wetmil.quantity.UnitSystem;
@@ -84,6 +86,47 @@ class JobRangeTest {
     assertThat(range.direct()).isPresent();
     assertThat(range.direct().orElseThrow().high())
         .isGreaterThan(range.direct().orElseThrow().stated());
+  }
+
+  /** 600 in of hose of 1/4 in and the 0.2 gal left in it are the job's, whatever is drawn. */
+  @Test
+  void paintOfTheHoseIsInTheJobAndDoesNotRange() {
+    Catalogue rig =
+        Bids.with(
+            Tables.SPRAYERS,
+            List.of(Bids.row(0, "Sprayer", "rig", "Hose bore", 0.25, "Hose length", 50)));
+    double hose = Math.PI / 4 * 0.0625 * 600 / 231 + 0.2;
+    FilledJob job = job(rig, wall(SPRAYER, "rig"));
+    Order.Item item = job.order().items().get(0);
+    double lines = job.filled().total(FilledColumn.PAINT);
+
+    assertThat(job.paintGal()).isCloseTo(lines + hose, within(1e-9));
+    assertThat(Order.hoseGal(job.filled())).isCloseTo(hose, within(1e-9));
+    assertThat(job.range().paintGal().stated()).isCloseTo(lines + hose, within(1e-9));
+    assertThat(item.needGal()).isCloseTo(lines + hose, within(1e-9));
+    assertThat(item.cover().leftOver())
+        .isCloseTo(
+            item.cover().lots().stream()
+                    .mapToDouble(lot -> lot.count() * lot.container().size().doubleValue())
+                    .sum()
+                - lines
+                - hose,
+            within(1e-9));
+    assertThat(job.order().enoughGal()).isCloseTo(item.enoughGal() + hose, within(1e-9));
+    assertThat(item.enoughGal()).isGreaterThan(lines);
+    Band band = job.range().paintGal();
+    assertThat(band.high() - hose).isCloseTo(item.enoughGal(), within(1e-9));
+    assertThat(band.low() - hose).isBetween(lines * 0.6, lines);
+    QuickRange quick = QuickRange.of(job.filled(), job.hours(), hose);
+    assertThat(quick.jobGal().stated()).isCloseTo(lines + hose, within(1e-9));
+    assertThat(quick.jobGal().low()).isCloseTo(quick.linesGal().low() + hose, within(1e-9));
+    assertThat(quick.jobGal().high()).isCloseTo(quick.linesGal().high() + hose, within(1e-9));
+    assertThat(quick.lineHours().low())
+        .isCloseTo(
+            job.filled().total(FilledColumn.LABOUR)
+                - quick.sprayHours().stated()
+                + quick.sprayHours().low(),
+            within(1e-9));
   }
 
   @Test

@@ -90,6 +90,19 @@ class SwitchingTest {
                 .mapToDouble(s -> s.planned().sprayHours() - s.recommended().sprayHours())
                 .sum(),
             within(1e-12));
+    assertThat(switching.plannedGal())
+        .isCloseTo(
+            switching.switches().stream().mapToDouble(s -> s.planned().paintGal()).sum(),
+            within(1e-12))
+        .isPositive();
+    assertThat(switching.recommendedGal())
+        .isCloseTo(
+            switching.switches().stream().mapToDouble(s -> s.recommended().paintGal()).sum(),
+            within(1e-12))
+        .isPositive();
+    assertThat(switching.savedGal())
+        .isCloseTo(switching.plannedGal() - switching.recommendedGal(), within(1e-12))
+        .isPositive();
     // a narrow fan of the same orifice is held at the fastest stroke and takes longer
     assertThat(switching.switches().get(0).planned().sprayHours())
         .isGreaterThan(switching.switches().get(0).recommended().sprayHours());

@@ -14,6 +14,7 @@ import static org.wetmil.estimate.InputColumn.SURFACE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.StatedRow;
@@ -140,6 +141,7 @@ class PlannerTest {
   }
 
   @Test
+  @Tag("long")
   void manyRoomsArePlannedQuickly() {
     BidLine[] lines = new BidLine[20_000];
     for (int i = 0; i < lines.length; i++) {
