@@ -64,4 +64,15 @@ public record Coating(
   public int usualFromThou(Surface surface) {
     return surface.joinery() ? joineryFromThou : orificeFromThou;
   }
+
+  /** Whether others go over it: a primer or a filler. */
+  public boolean isUndercoat() {
+    return fillsVoids || isOfClass("primer");
+  }
+
+  /** Whether it is of a class of the built-in table, however the class is spelt. */
+  public boolean isOfClass(String name) {
+    Coating of = Catalogue.builtIn().coating(className).orNull();
+    return of != null && of.name().equals(name);
+  }
 }

@@ -264,11 +264,11 @@ final class PaintChecks {
   private static Stream<Fault> primerMissing(FilledBid bid) {
     Set<Object> primed = new HashSet<>();
     Line.all(bid)
-        .filter(line -> line.isSetUp() && primes(line.coating()))
+        .filter(line -> line.isSetUp() && line.coating().isUndercoat())
         .forEach(line -> primed.add(place(line)));
     return Line.all(bid)
         .filter(line -> line.isSetUp() && isBare(line))
-        .filter(line -> !isClass(line.coating(), "stain") && !primed.contains(place(line)))
+        .filter(line -> !line.coating().isOfClass("stain") && !primed.contains(place(line)))
         .filter(Line.firstOf(PaintChecks::place))
         .map(
             line ->
@@ -283,15 +283,6 @@ final class PaintChecks {
   private static boolean isBare(Line line) {
     Condition condition = line.work().condition();
     return condition != null && condition.state() == Condition.State.BARE;
-  }
-
-  private static boolean primes(Coating coating) {
-    return isClass(coating, "primer") || coating.fillsVoids();
-  }
-
-  private static boolean isClass(Coating coating, String name) {
-    Coating of = Catalogue.builtIn().coating(coating.className()).orNull();
-    return of != null && of.name().equals(name);
   }
 
   private static Object place(Line line) {

@@ -42,12 +42,23 @@ class LeadPaintTest {
 
   /** A primer and two pieces of wall in latex: 4 and 3 + 2 ft2 of one face, not 9. */
   @Test
-  void coatingsOfOneSurfaceCoverTheSameFace() {
+  void aPrimerLiesUnderTheOtherCoatingsOfTheSurface() {
     BidLine primer = room(COATING, "primer", AREA, 4, CONDITION, "peeling");
     BidLine latex = room(AREA, 3, CONDITION, "peeling");
 
     assertThat(said(OLD, primer, latex, room(AREA, 2, CONDITION, "peeling"))).isEmpty();
     assertThat(said(OLD, primer, latex, room(AREA, 3.1, CONDITION, "peeling")))
+        .singleElement()
+        .asString()
+        .contains("and 6.1 ft² that may");
+  }
+
+  /** Walls of two finishes are two pieces of wall. */
+  @Test
+  void finishesOfOneSurfaceLieBesideEachOther() {
+    BidLine lacquered = room(COATING, "lacquer", AREA, 3, CONDITION, "peeling");
+
+    assertThat(said(OLD, lacquered, room(AREA, 3.1, CONDITION, "peeling")))
         .singleElement()
         .asString()
         .contains("and 6.1 ft² that may");

@@ -3,6 +3,7 @@ package org.wetmil.estimate.limits;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +26,8 @@ import org.wetmil.ledger.DateText;
  * room within 30 days counts as one job).
  *
  * @param lines of the bid that disturb it
- * @param ft2 by those lines; the coatings of one surface cover the same face, so that of each
- *     surface only the coating counts that covers most of it
+ * @param ft2 by those lines; what primes or fills a surface lies under what is named beside it, so
+ *     that of the two the larger area counts
  * @param earlierFt2 by earlier work that counts with it
  */
 public record OldPaint(List<FilledLine> lines, double ft2, double earlierFt2) {
@@ -77,14 +78,15 @@ public record OldPaint(List<FilledLine> lines, double ft2, double earlierFt2) {
   }
 
   private static double disturbedFt2(List<FilledLine> lines) {
-    Map<String, Map<String, Double>> surfaces = new LinkedHashMap<>();
+    Map<String, Map<Boolean, Double>> surfaces = new LinkedHashMap<>();
     for (FilledLine line : lines) {
       surfaces
-          .computeIfAbsent(line.work().surface().name(), surface -> new LinkedHashMap<>())
-          .merge(line.work().coating().name(), line.base(FilledColumn.NET_AREA), Double::sum);
+          .computeIfAbsent(line.work().surface().name(), surface -> new HashMap<>())
+          .merge(
+              line.work().coating().isUndercoat(), line.base(FilledColumn.NET_AREA), Double::sum);
     }
     return surfaces.values().stream()
-        .mapToDouble(coatings -> coatings.values().stream().max(Double::compare).orElseThrow())
+        .mapToDouble(layers -> layers.values().stream().max(Double::compare).orElseThrow())
         .sum();
   }
 

@@ -118,7 +118,7 @@ public final class Planner {
     room.personHours = ready;
     Map<String, List<Operation>> undercoats = new TreeMap<>();
     List<FilledLine> lines = new ArrayList<>(room.lines);
-    lines.sort(Comparator.comparing(line -> !isUndercoat(line)));
+    lines.sort(Comparator.comparing(line -> !line.work().coating().isUndercoat()));
     for (FilledLine line : lines) {
       String surface = Names.key(line.line().text(InputColumn.SURFACE));
       List<Operation> under = undercoats.computeIfAbsent(surface, key -> new ArrayList<>());
@@ -133,7 +133,7 @@ public final class Planner {
         }
         before = laid;
       }
-      if (isUndercoat(line)) {
+      if (line.work().coating().isUndercoat()) {
         under.add(before);
       }
     }
@@ -151,11 +151,6 @@ public final class Planner {
         line.followed().tip(),
         hours / coats,
         coating.recoatHours());
-  }
-
-  private static boolean isUndercoat(FilledLine line) {
-    Coating coating = line.work().coating();
-    return coating.fillsVoids() || coating.className().equals("primer");
   }
 
   private void work() {
