@@ -3,15 +3,18 @@ package org.wetmil.workbook.copy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -32,6 +35,8 @@ import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.RawCell;
 
 class LightCopyTest {
+  private static final String SECOND_SHEET = "Notes of LightCopyTest";
+
   @TempDir Path folder;
   private Path input;
   private Path output;
@@ -174,7 +179,7 @@ class LightCopyTest {
           row.createCell(2).setCellValue(Double.parseDouble(rooms[i][1]));
         }
       }
-      workbook.createSheet("Notes").createRow(4).createCell(4).setCellFormula("Bid!C2*2");
+      workbook.createSheet(SECOND_SHEET).createRow(4).createCell(4).setCellFormula("Bid!C2*2");
       workbook.write(out);
     }
   }
@@ -184,7 +189,7 @@ class LightCopyTest {
     writeBid();
     Locked.with("secret", input);
     Path temporaries = Path.of(System.getProperty("java.io.tmpdir"));
-    List<Path> before = plainZips(temporaries);
+    List<Path> before = openCopies(temporaries);
     List<Path> during = new ArrayList<>();
 
     LightCopy.write(
@@ -195,43 +200,50 @@ class LightCopyTest {
         new Shaper() {
           @Override
           public List<SheetEdit> shape(LeanWorkbook workbook) {
-            during.addAll(plainZips(folder));
-            during.addAll(plainZips(temporaries));
+            during.addAll(openCopies(folder));
+            during.addAll(openCopies(temporaries));
             return List.of(
                 SheetEdit.adding("Bid", row -> List.of(new AddedCell(5, 0, new Num(row)))));
           }
 
           @Override
           public void beforeItIsPublished() {
-            during.addAll(plainZips(folder));
-            during.addAll(plainZips(temporaries));
+            during.addAll(openCopies(folder));
+            during.addAll(openCopies(temporaries));
           }
         });
 
     during.removeAll(before);
     assertThat(during).isEmpty();
-    assertThat(plainZips(folder)).isEmpty();
+    assertThat(openCopies(folder)).isEmpty();
     try (PackageReader reader = PackageReader.open(output, new Passwords(List.of("secret")))) {
       assertThat(reader.password()).contains("secret");
       assertThat(reader.sheets()).isNotEmpty();
     }
   }
 
-  /** Files that hold a zip in the open, such as a workbook; not those of other tests. */
-  private List<Path> plainZips(Path in) {
-    try (Stream<Path> files = Files.walk(in, 2)) {
-      return files
-          .filter(file -> file.startsWith(folder) || !file.getParent().toString().contains("junit"))
-          .filter(LightCopyTest::isZip)
-          .toList();
-    } catch (IOException | UncheckedIOException e) {
-      return List.of();
+  /** Copies of the workbook in the open; other tests and programs have files there, too. */
+  private static List<Path> openCopies(Path in) {
+    List<Path> found = new ArrayList<>();
+    for (File file : Objects.requireNonNull(in.toFile().listFiles())) {
+      if (file.isDirectory() && file.canRead()) {
+        Stream.ofNullable(file.listFiles())
+            .flatMap(Stream::of)
+            .filter(LightCopyTest::isCopy)
+            .forEach(each -> found.add(each.toPath()));
+      } else if (isCopy(file)) {
+        found.add(file.toPath());
+      }
     }
+    return found;
   }
 
-  private static boolean isZip(Path file) {
-    try (InputStream in = Files.newInputStream(file)) {
-      return in.read() == 'P' && in.read() == 'K';
+  private static boolean isCopy(File file) {
+    try (ZipFile zip = new ZipFile(file)) {
+      ZipEntry main = zip.getEntry("xl/workbook.xml");
+      return main != null
+          && new String(zip.getInputStream(main).readAllBytes(), StandardCharsets.UTF_8)
+              .contains(SECOND_SHEET);
     } catch (IOException e) {
       return false;
     }
