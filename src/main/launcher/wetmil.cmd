@@ -3,7 +3,7 @@ rem Starts Wetmil: finds a Java that is new enough, and fills what is dropped on
 setlocal EnableExtensions DisableDelayedExpansion
 
 rem What makes Java start fast; one list, so that it can be changed in one place.
-set "FLAGS=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto"
+set "FLAGS=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -XX:MetaspaceSize=64m"
 
 set "JAR=%~dp0..\lib\wetmil.jar"
 set "LEAST=17"

@@ -72,7 +72,12 @@ record Program(Process process, Path logs) {
   private static List<String> java(List<String> options) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto"));
+    command.addAll(
+        List.of(
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
+            "-Xshare:auto",
+            "-XX:MetaspaceSize=64m"));
     command.addAll(options);
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), "org.wetmil.Main"));
     return command;
