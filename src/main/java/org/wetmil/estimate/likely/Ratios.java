@@ -23,7 +23,7 @@ public final class Ratios {
   private final Spreads spreads;
   private final Map<Double, Of> known = new ConcurrentHashMap<>();
 
-  private Ratios(Spreads spreads) {
+  Ratios(Spreads spreads) {
     this.spreads = spreads;
   }
 

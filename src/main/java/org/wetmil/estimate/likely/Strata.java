@@ -23,7 +23,7 @@ public final class Strata {
     this.scores = KNOWN.computeIfAbsent(n, Strata::scores);
   }
 
-  private static double[] scores(int n) {
+  static double[] scores(int n) {
     double[] scores = new double[n];
     for (int i = 0; i < n; i++) {
       scores[i] = Spreads.NORMAL.inverseCumulativeProbability((i + 0.5) / n);

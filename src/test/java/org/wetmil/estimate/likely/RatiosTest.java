@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Random;
 import org.apache.commons.math3.distribution.LogNormalDistribution;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
 
@@ -61,9 +62,73 @@ class RatiosTest {
     return ratios;
   }
 
+  /** The same probability, summed in a hundred thousand steps. */
+  @Test
+  void quantilesAreThoseOfTheSumInSmallSteps() {
+    double[][] cases = {{0.1, 0.15, 0.2, 0.9}, {0.9, 0.02, 0.3, 0.7}, {0.4, 0.3, 0.1, 1}};
+    for (double[] each : cases) {
+      double least = Math.log(each[3]);
+      double x = Math.log(Quantile.ratio(each[0], each[1], each[2], each[3]));
+
+      assertThat(below(x, each[1], each[2], least)).isCloseTo(each[0], within(1e-7));
+    }
+  }
+
+  private static double below(double x, double free, double sigma, double least) {
+    NormalDistribution normal = new NormalDistribution();
+    int steps = 100_000;
+    double from = -9 * sigma;
+    double width = -2 * from / steps;
+    double sum = 0;
+    for (int i = 0; i < steps; i++) {
+      double t = from + (i + 0.5) * width;
+      double stays = Math.max(least, t);
+      sum +=
+          normal.density(t / sigma)
+              / sigma
+              * width
+              * normal.cumulativeProbability((x - stays) / free);
+    }
+    return sum;
+  }
+
+  /** Ratios made anew, not those kept for the bids of a run. */
+  @Test
+  void amountsAreThoseOfPlainDraws() {
+    Ratios.Of ratios = new Ratios(spreads).of(0.8);
+    Random random = new Random(11);
+    int n = 200_000;
+    double[] half = new double[n];
+    double[] quarter = new double[n];
+    for (int i = 0; i < n; i++) {
+      double both = drawn(random, Factor.FILM) * Math.max(0.8, drawn(random, Factor.TRANSFER));
+      double paint = both * drawn(random, Factor.KEPT);
+      double spray = both * drawn(random, Factor.TRIGGER);
+      half[i] = (paint + spray) / 2;
+      quarter[i] = 0.75 * paint + 0.25 * spray;
+    }
+
+    assertThat(ratios.amount(0.5).low()).isCloseTo(Strata.quantile(half, 0.1), within(0.01));
+    assertThat(ratios.amount(0.5).high()).isCloseTo(Strata.quantile(half, 0.9), within(0.01));
+    assertThat(ratios.amount(0.25).low()).isCloseTo(Strata.quantile(quarter, 0.1), within(0.01));
+    assertThat(ratios.amount(0.25).high()).isCloseTo(Strata.quantile(quarter, 0.9), within(0.01));
+    assertThat(ratios.amount(16.25 / 32).high())
+        .isCloseTo(
+            0.75 * ratios.amount(16.0 / 32).high() + 0.25 * ratios.amount(17.0 / 32).high(),
+            within(1e-12));
+    assertThat(ratios.amount(16.25 / 32).low())
+        .isCloseTo(
+            0.75 * ratios.amount(16.0 / 32).low() + 0.25 * ratios.amount(17.0 / 32).low(),
+            within(1e-12));
+  }
+
+  private double drawn(Random random, Factor factor) {
+    return Math.exp(spreads.sigma(factor) * random.nextGaussian());
+  }
+
   @Test
   void amountsLieBetweenThoseOfPaintAndOfSpraying() {
-    Ratios.Of ratios = Ratios.of(spreads).of(0.455);
+    Ratios.Of ratios = new Ratios(spreads).of(0.455);
     double last = ratios.paint().high();
     for (double labour : new double[] {0.3, 0.5, 0.8, 1}) {
       double high = ratios.amount(labour).high();

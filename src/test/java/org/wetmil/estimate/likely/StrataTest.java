@@ -26,6 +26,13 @@ class StrataTest {
   }
 
   @Test
+  void scoresAreDeviatesOfTheMiddles() {
+    // standard normal deviates of 0.125, 0.375, 0.625 and 0.875, as tables print them
+    assertThat(Strata.scores(4))
+        .containsExactly(new double[] {-1.15035, -0.31864, 0.31864, 1.15035}, within(1e-5));
+  }
+
+  @Test
   void drawAtAShareIsThatOfItsRank() {
     double[] draws = {50, 10, 40, 20, 30};
 
