@@ -57,8 +57,7 @@ public final class Highlights {
    *
    * @param priority of the rule, unlike that of all others
    */
-  public static void hatch(
-      XSSFSheet sheet, String formula, CellRangeAddress cells, int priority) {
+  public static void hatch(XSSFSheet sheet, String formula, CellRangeAddress cells, int priority) {
     CTDxf look = CTDxf.Factory.newInstance();
     CTPatternFill fill = look.addNewFill().addNewPatternFill();
     fill.setPatternType(STPatternType.LIGHT_DOWN);
