@@ -16,6 +16,10 @@ import org.wetmil.workbook.WorkbookException;
  * inputs.
  */
 public final class FillRun {
+  /** Said of a workbook in place of what Java says. */
+  public static final String OUT_OF_MEMORY =
+      "the workbook needs more memory than Java was given; give it more with -Xmx.";
+
   private final Filler filler;
   private final boolean forCustomers;
   private final List<FillListener> listeners;
@@ -89,7 +93,8 @@ public final class FillRun {
     try {
       output = outputs.of(input);
       customer = forCustomers ? outputs.customer(output) : null;
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+      // to name them, the input is read
       return CompletableFuture.completedFuture(failed(input, e));
     }
     return crew.start(input, () -> fill(input, output, customer));
@@ -117,9 +122,7 @@ public final class FillRun {
       return listener -> listener.refused(input, e.getMessage());
     }
     if (e instanceof OutOfMemoryError) {
-      String sentence =
-          input + ": the workbook needs more memory than Java was given; give it more with -Xmx.";
-      return listener -> listener.refused(input, sentence);
+      return listener -> listener.refused(input, input + ": " + OUT_OF_MEMORY);
     }
     return listener -> listener.fault(input, e);
   }

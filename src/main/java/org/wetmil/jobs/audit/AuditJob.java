@@ -16,6 +16,7 @@ import org.wetmil.audit.past.PastBid;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.TableProblem;
+import org.wetmil.jobs.FillRun;
 import org.wetmil.ledger.Actuals;
 import org.wetmil.ledger.UnusableLedgerException;
 import org.wetmil.workbook.WorkbookException;
@@ -147,6 +148,8 @@ public final class AuditJob {
       String path = file + ": ";
       String bare = reason.startsWith(path) ? reason.substring(path.length()) : reason;
       return new Attempt(null, new LeftOut(FileName.of(file), false, bare));
+    } catch (OutOfMemoryError e) {
+      return new Attempt(null, new LeftOut(FileName.of(file), false, FillRun.OUT_OF_MEMORY));
     } catch (RuntimeException | StackOverflowError e) {
       // a fault of the program on one bid must not cost the owner the other thousand
       return new Attempt(

@@ -11,10 +11,8 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.InputColumn;
@@ -78,22 +76,22 @@ final class StartWriter {
    */
   private void marks(List<DraftLine> lines) {
     XSSFSheet sheet = workbook.getSheet(TemplateWriter.BID);
-    XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+    int priority = Highlights.nextPriority(sheet);
     String notes = "$" + CellAddress.letters(InputColumn.NOTES.ordinal()) + "2";
     for (InputColumn column : InputColumn.values()) {
       if (lines.stream().anyMatch(line -> line.missing().contains(column))) {
         String cell = CellAddress.letters(column.ordinal()) + "2";
-        XSSFConditionalFormattingRule rule =
-            formats.createConditionalFormattingRule(
-                "AND(LEN(TRIM(%1$s))=0,LEFT(%2$s,%3$d)=\"%4$s\",ISNUMBER(FIND(\"%5$s\",LEFT(%2$s,FIND(\".\",%2$s&\".\")))))"
-                    .formatted(
-                        cell,
-                        notes,
-                        DraftLine.TO_FILL_IN.length(),
-                        DraftLine.TO_FILL_IN,
-                        column.heading()));
         Highlights.hatch(
-            sheet, rule, new CellRangeAddress(1, lines.size(), column.ordinal(), column.ordinal()));
+            sheet,
+            "AND(LEN(TRIM(%1$s))=0,LEFT(%2$s,%3$d)=\"%4$s\",ISNUMBER(FIND(\"%5$s\",LEFT(%2$s,FIND(\".\",%2$s&\".\")))))"
+                .formatted(
+                    cell,
+                    notes,
+                    DraftLine.TO_FILL_IN.length(),
+                    DraftLine.TO_FILL_IN,
+                    column.heading()),
+            new CellRangeAddress(1, lines.size(), column.ordinal(), column.ordinal()),
+            priority++);
       }
     }
   }

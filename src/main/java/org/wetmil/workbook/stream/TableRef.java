@@ -3,7 +3,7 @@ package org.wetmil.workbook.stream;
 /**
  * An Excel table on a sheet.
  *
- * @param name the library's name
+ * @param name the name within the file
  * @param displayName the name that formulas use
  * @param range including header and totals
  * @param headerRows 0 or 1

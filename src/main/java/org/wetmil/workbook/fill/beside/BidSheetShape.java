@@ -15,8 +15,8 @@ public final class BidSheetShape {
     }
     for (int i = 0; i < plan.blocks().size(); i++) {
       Marks.columns(sheet, plan.blocks().get(i), i);
-      Highlights.add(sheet, plan.blocks().get(i));
     }
+    Highlights.add(sheet, plan.blocks());
     Notes.add(sheet, plan, worst);
   }
 

@@ -1,15 +1,16 @@
 package org.wetmil.workbook.fill.beside;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCfRule;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTPatternFill;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCfType;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
@@ -25,38 +26,50 @@ public final class Highlights {
 
   private Highlights() {}
 
-  static void add(XSSFSheet sheet, SheetPlan.Block block) {
-    int first = block.table().firstRow();
-    int last = block.table().lastRow();
-    XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
-    for (Map.Entry<InputColumn, Integer> column : block.table().columns().entrySet()) {
-      if (column.getKey() == InputColumn.NOTES) {
-        continue;
+  static void add(XSSFSheet sheet, List<SheetPlan.Block> blocks) {
+    int priority = nextPriority(sheet);
+    for (SheetPlan.Block block : blocks) {
+      int first = block.table().firstRow();
+      int last = block.table().lastRow();
+      for (Map.Entry<InputColumn, Integer> column : block.table().columns().entrySet()) {
+        if (column.getKey() != InputColumn.NOTES) {
+          hatch(
+              sheet,
+              rule(block.letters(FilledColumn.FINDINGS), first + 1, column.getKey().heading()),
+              new CellRangeAddress(first, last, column.getValue(), column.getValue()),
+              priority++);
+        }
       }
-      XSSFConditionalFormattingRule rule =
-          formats.createConditionalFormattingRule(
-              rule(block.letters(FilledColumn.FINDINGS), first + 1, column.getKey().heading()));
-      hatch(sheet, rule, new CellRangeAddress(first, last, column.getValue(), column.getValue()));
     }
   }
 
-  /** Gives cells the look of those that want attention, where a rule holds. */
-  public static void hatch(
-      XSSFSheet sheet, XSSFConditionalFormattingRule rule, CellRangeAddress cells) {
+  /** The first priority that no rule of a sheet has. */
+  public static int nextPriority(XSSFSheet sheet) {
+    return 1
+        + sheet.getCTWorksheet().getConditionalFormattingList().stream()
+            .mapToInt(CTConditionalFormatting::sizeOfCfRuleArray)
+            .sum();
+  }
+
+  /**
+   * Gives cells the look of those that want attention, where a formula holds. Written without the
+   * library's own method, which counts all rules of the sheet for each.
+   *
+   * @param priority of the rule, unlike that of all others
+   */
+  public static void hatch(XSSFSheet sheet, String formula, CellRangeAddress cells, int priority) {
     CTDxf look = CTDxf.Factory.newInstance();
     CTPatternFill fill = look.addNewFill().addNewPatternFill();
     fill.setPatternType(STPatternType.LIGHT_DOWN);
     fill.addNewFgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A});
     fill.addNewBgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0});
-    int index =
-        sheet
-            .getSheetConditionalFormatting()
-            .addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
-    sheet
-        .getCTWorksheet()
-        .getConditionalFormattingArray(index)
-        .getCfRuleArray(0)
-        .setDxfId(new StylesOnce(sheet.getWorkbook()).conditional(look));
+    CTConditionalFormatting format = sheet.getCTWorksheet().addNewConditionalFormatting();
+    format.setSqref(List.of(cells.formatAsString()));
+    CTCfRule rule = format.addNewCfRule();
+    rule.setType(STCfType.EXPRESSION);
+    rule.addFormula(formula);
+    rule.setPriority(priority);
+    rule.setDxfId(new StylesOnce(sheet.getWorkbook()).conditional(look));
   }
 
   /** Whether the Findings cell has a line that begins with a column's name. */

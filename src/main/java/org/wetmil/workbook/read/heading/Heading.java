@@ -30,6 +30,11 @@ public record Heading(
     return !candidates.isEmpty();
   }
 
+  /** The same heading on another column. */
+  Heading at(int other) {
+    return new Heading(other, text, candidates, unit, atGun);
+  }
+
   Heading withUnit(Unit stated) {
     return new Heading(column, text, candidates, Optional.of(stated), atGun);
   }

@@ -1,13 +1,10 @@
 package org.wetmil.workbook.read.heading;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
-import org.wetmil.estimate.FilledColumn;
+import java.util.function.Predicate;
 import org.wetmil.estimate.InputColumn;
-import org.wetmil.workbook.read.words.Words;
 
 /**
  * The headings of one table, which may be stacked. Rows and columns count from 0.
@@ -27,10 +24,6 @@ public record HeadingBlock(int firstRow, int headingRow, int lastRow, List<Headi
           InputColumn.COUNT);
 
   private static final int FILLED_TOGETHER = 4;
-  private static final Set<String> FILLED =
-      Arrays.stream(FilledColumn.values())
-          .map(each -> Words.key(each.heading()))
-          .collect(Collectors.toSet());
 
   public HeadingBlock {
     headings = List.copyOf(headings);
@@ -47,16 +40,13 @@ public record HeadingBlock(int firstRow, int headingRow, int lastRow, List<Headi
   /**
    * The same without the headings of columns that a fill wrote, told by several of them together:
    * so they stay when a sheet was copied to another workbook and lost its marks.
+   *
+   * @param filled whether a heading is named as such a column is
    */
-  HeadingBlock withoutFilled() {
-    List<Heading> own = headings.stream().filter(each -> !isFilled(each)).toList();
+  HeadingBlock withoutFilled(Predicate<Heading> filled) {
+    List<Heading> own = headings.stream().filter(filled.negate()).toList();
     boolean several = headings.size() - own.size() >= FILLED_TOGETHER;
     return several && !own.isEmpty() ? new HeadingBlock(firstRow, headingRow, lastRow, own) : this;
-  }
-
-  private static boolean isFilled(Heading heading) {
-    return HeadingText.of(heading.text()).names().stream()
-        .anyMatch(name -> FILLED.contains(Words.key(name)));
   }
 
   /** How many headings are known. */

@@ -132,7 +132,8 @@ public final class HeadingFinder {
     stacks.forEach((column, stack) -> headings.add(words.heading(column, stack)));
     List<HeadingBlock> blocks = new ArrayList<>();
     for (List<Heading> table : new SideBySide(grid, first, last).split(headings)) {
-      HeadingBlock block = new HeadingBlock(first, last, last, table).withoutFilled();
+      HeadingBlock block =
+          new HeadingBlock(first, last, last, table).withoutFilled(words::isFilled);
       if (block.mayBeBid() && !holdsNumbers(block)) {
         blocks.add(block);
       }

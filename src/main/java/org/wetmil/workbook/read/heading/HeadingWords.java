@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Dimension;
 import org.wetmil.quantity.Unit;
@@ -24,6 +25,10 @@ public final class HeadingWords {
       Arrays.stream(InputColumn.values())
           .collect(Collectors.toMap(column -> Words.key(column.heading()), column -> column));
   private static final Map<String, Set<InputColumn>> BUILT_IN = builtIn();
+  private static final Set<String> FILLED =
+      Arrays.stream(FilledColumn.values())
+          .map(each -> Words.key(each.heading()))
+          .collect(Collectors.toSet());
   private static final Pattern AT_GUN = Pattern.compile("(?iu)\\b(?:gun|tip)\\b|pistol");
   private static final Set<String> UNIT_COLUMN =
       Stream.of(
@@ -43,7 +48,9 @@ public final class HeadingWords {
   private final Map<String, Set<InputColumn>> words;
   private final Set<String> beginnings;
   private final Map<String, HeadingText> taken = new HashMap<>();
+  private final Map<List<String>, Heading> stacked = new HashMap<>();
   private final Map<String, Boolean> known = new HashMap<>();
+  private final Map<String, Boolean> filled = new HashMap<>();
 
   private HeadingWords(Map<String, Set<InputColumn>> words) {
     this.words = words;
@@ -76,6 +83,10 @@ public final class HeadingWords {
 
   /** The heading of a column of the sheet, whose stacked texts are given from top to bottom. */
   public Heading heading(int column, List<String> stack) {
+    return stacked.computeIfAbsent(List.copyOf(stack), this::heading).at(column);
+  }
+
+  private Heading heading(List<String> stack) {
     List<HeadingText> texts = stack.stream().map(this::apart).collect(Collectors.toList());
     Optional<Unit> below = Optional.empty();
     if (texts.size() > 1 && texts.get(texts.size() - 1).bare()) {
@@ -87,7 +98,7 @@ public final class HeadingWords {
     Optional<Unit> around = below.or(() -> unitAbove(texts));
     Optional<Unit> unit = own.or(() -> around.filter(each -> anyFits(candidates, each)));
     boolean atGun = AT_GUN.matcher(shown).find();
-    return new Heading(column, shown, List.copyOf(candidates), unit, atGun);
+    return new Heading(0, shown, List.copyOf(candidates), unit, atGun);
   }
 
   /** Whether a heading is that of a column of units. */
@@ -98,6 +109,15 @@ public final class HeadingWords {
   /** Whether a single text is known as a heading. */
   boolean isKnown(String text) {
     return beginnings.contains(beginning(text)) && known.computeIfAbsent(text, this::isWord);
+  }
+
+  /** Whether a heading is named as a column that a fill writes. */
+  boolean isFilled(Heading heading) {
+    return filled.computeIfAbsent(
+        heading.text(),
+        text ->
+            HeadingText.of(text).names().stream()
+                .anyMatch(name -> FILLED.contains(Words.key(name))));
   }
 
   private boolean isWord(String text) {

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.read.heading;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -29,6 +30,7 @@ final class SideBySide {
 
   List<List<Heading>> split(List<Heading> headings) {
     List<List<Heading>> tables = new ArrayList<>();
+    Set<InputColumn> named = EnumSet.noneOf(InputColumn.class);
     List<Heading> unknown = new ArrayList<>();
     for (List<Heading> run : runs(headings)) {
       for (List<Heading> part : parts(run)) {
@@ -36,12 +38,16 @@ final class SideBySide {
           unknown.addAll(part);
           continue;
         }
-        if (tables.isEmpty() || !goesOn(tables.get(tables.size() - 1), part)) {
-          tables.add(new ArrayList<>());
-        } else {
+        Set<InputColumn> names = names(part);
+        boolean goesOn = !tables.isEmpty() && Collections.disjoint(names, named);
+        if (goesOn) {
           tables.get(tables.size() - 1).addAll(unknown);
+        } else {
+          tables.add(new ArrayList<>());
+          named.clear();
         }
         tables.get(tables.size() - 1).addAll(part);
+        named.addAll(names);
         unknown.clear();
       }
     }
@@ -81,31 +87,51 @@ final class SideBySide {
 
   /** One run may hold two tables without a gap: then the names of the first come again. */
   private static List<List<Heading>> parts(List<Heading> run) {
+    List<Set<InputColumn>> onwards = onwards(run);
+    List<List<Heading>> parts = new ArrayList<>();
+    int first = 0;
+    Set<InputColumn> before = names(run.subList(0, 1));
     for (int i = 1; i < run.size(); i++) {
-      Set<InputColumn> before = names(run.subList(0, i));
-      Set<InputColumn> after = names(run.subList(i, run.size()));
       Heading heading = run.get(i);
-      boolean begins = heading.isCertain() && heading.candidates().equals(run.get(0).candidates());
-      after.retainAll(before);
-      if (begins && after.size() >= NAMES_THAT_REPEAT) {
-        List<List<Heading>> parts = new ArrayList<>();
-        parts.add(run.subList(0, i));
-        parts.addAll(parts(run.subList(i, run.size())));
-        return parts;
+      boolean begins =
+          heading.isCertain() && heading.candidates().equals(run.get(first).candidates());
+      if (begins && shared(before, onwards.get(i)) >= NAMES_THAT_REPEAT) {
+        parts.add(run.subList(first, i));
+        first = i;
+        before.clear();
       }
+      addName(before, heading);
     }
-    return List.of(run);
+    parts.add(run.subList(first, run.size()));
+    return parts;
   }
 
-  private static boolean goesOn(List<Heading> table, List<Heading> next) {
-    Set<InputColumn> again = names(next);
-    again.retainAll(names(table));
-    return again.isEmpty();
+  /** For each heading the names from it to the end. */
+  private static List<Set<InputColumn>> onwards(List<Heading> run) {
+    List<Set<InputColumn>> onwards = new ArrayList<>(Collections.nCopies(run.size(), null));
+    Set<InputColumn> names = EnumSet.noneOf(InputColumn.class);
+    for (int i = run.size() - 1; i >= 0; i--) {
+      addName(names, run.get(i));
+      onwards.set(i, EnumSet.copyOf(names));
+    }
+    return onwards;
+  }
+
+  private static int shared(Set<InputColumn> one, Set<InputColumn> other) {
+    Set<InputColumn> shared = EnumSet.copyOf(one);
+    shared.retainAll(other);
+    return shared.size();
   }
 
   private static Set<InputColumn> names(List<Heading> headings) {
     Set<InputColumn> names = EnumSet.noneOf(InputColumn.class);
-    headings.stream().filter(Heading::isCertain).forEach(each -> names.addAll(each.candidates()));
+    headings.forEach(each -> addName(names, each));
     return names;
+  }
+
+  private static void addName(Set<InputColumn> names, Heading heading) {
+    if (heading.isCertain()) {
+      names.addAll(heading.candidates());
+    }
   }
 }

@@ -52,14 +52,14 @@ final class CobieAttributes {
   }
 
   private void labelled(String room, String value) {
-    String[] parts = value.split("\\s*[:=]\\s*", 2);
+    String[] parts = value.split("[:=]", 2);
     if (parts.length == 2) {
       RoomFact.find(parts[0]).ifPresent(fact -> say(room, fact, parts[1].strip()));
     }
   }
 
   private static String withoutLabel(String value) {
-    String[] parts = value.split("\\s*[:=]\\s*", 2);
+    String[] parts = value.split("[:=]", 2);
     return parts.length == 2 && RoomFact.find(parts[0]).isPresent() ? parts[1].strip() : value;
   }
 

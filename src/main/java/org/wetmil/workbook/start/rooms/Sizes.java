@@ -18,10 +18,11 @@ import org.wetmil.workbook.read.words.UnitWords;
 public final class Sizes {
   /** Two lengths within a text: Single-Flush:0762 x 2032mm. */
   private static final String ONE =
-      "\\d[\\d.,]*(?:\\s*-?\\s*\\d+/\\d+)?\\s*(?:mm|cm|m|in|ft|\"|')?";
+      "\\d++(?:[.,]++\\d++)*+(?:\\s*+-?\\s*+\\d++/\\d++)?+(?:\\s*+(?:mm|cm|m|in|ft|\"|'))?";
 
+  /** Possessive, since a long text that is none would be tried in every way. */
   private static final Pattern WITHIN =
-      Pattern.compile("(?i)(?<![\\w.])(" + ONE + "\\s*[x×]\\s*" + ONE + ")(?![\\w.])");
+      Pattern.compile("(?i)(?<![\\w.]|\\d,)(" + ONE + "\\s*+[x×]\\s*+" + ONE + ")(?!\\w|\\.\\w)");
 
   /** Feet; a door or window outside of this is in another unit. */
   private static final double LEAST_OPENING_FT = 0.6;
