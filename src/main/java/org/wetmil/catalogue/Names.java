@@ -1,9 +1,9 @@
 package org.wetmil.catalogue;
 
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -64,47 +64,55 @@ public final class Names {
   }
 
   /**
-   * Up to three names that another may have meant, nearest first: those that are spelt alike, else
-   * those that it says among other words, as a concrete block wall says wall. Of the letters of one
-   * spelt alike a third may differ, half where a whole word is shared: stringers are no siding.
+   * Up to three names that another may have meant, nearest first: those it is a misspelling of, of
+   * whose own letters a third may differ; else those that it says among other words, as a concrete
+   * block wall says wall and a latex eggshell latex; else those that share a word and half of all
+   * letters.
    */
   public static List<String> nearest(String name, Stream<String> known) {
     String key = key(name);
     if (key.length() > LONGEST) {
       return List.of();
     }
-    record Near(String name, String key, int distance) {
-      static Near of(String wanted, String name) {
-        String key = Names.key(name);
-        return new Near(name, key, Names.distance(wanted, key));
-      }
-    }
     List<Near> all =
         known
             .map(other -> Near.of(key, other))
             .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
             .toList();
-    List<Near> alike =
-        all.stream()
-            .filter(
-                near ->
-                    near.distance()
-                        <= Math.max(2, key.length() / (shareWord(key, near.key()) ? 2 : 3)))
-            .toList();
     // of names that are said in it the longest says most, and differs in the fewest letters
-    return (alike.isEmpty() ? all.stream().filter(near -> says(key, near.key())) : alike.stream())
-        .limit(3)
-        .map(Near::name)
-        .toList();
+    return Stream.<Predicate<Near>>of(Near::isMisspelt, Near::isSaid, Near::isHalfAlike)
+        .map(kind -> all.stream().filter(kind).limit(3).map(Near::name).toList())
+        .filter(found -> !found.isEmpty())
+        .findFirst()
+        .orElse(List.of());
   }
 
-  /** Whether a name is said by whole words of a longer one. */
-  private static boolean says(String longer, String name) {
-    return !name.isEmpty() && (" " + longer + " ").contains(" " + name + " ");
-  }
+  /**
+   * A known name beside the one that was written.
+   *
+   * @param shared letters of whole words that both have
+   */
+  private record Near(String name, String key, String wanted, int distance, int shared) {
+    static Near of(String wanted, String name) {
+      String key = Names.key(name);
+      List<String> words = List.of(key.split(" "));
+      int shared =
+          Stream.of(wanted.split(" ")).filter(words::contains).mapToInt(String::length).sum();
+      return new Near(name, key, wanted, Names.distance(wanted, key), shared);
+    }
 
-  private static boolean shareWord(String a, String b) {
-    return !Collections.disjoint(List.of(a.split(" ")), List.of(b.split(" ")));
+    boolean isMisspelt() {
+      return distance <= Math.max(2, (wanted.length() - shared) / 3);
+    }
+
+    /** Whether the name is said by whole words of the one that was written. */
+    boolean isSaid() {
+      return !key.isEmpty() && (" " + wanted + " ").contains(" " + key + " ");
+    }
+
+    boolean isHalfAlike() {
+      return shared > 0 && distance <= wanted.length() / 2;
+    }
   }
 
   /** Levenshtein distance: letters to change, add or leave out. */

@@ -62,6 +62,15 @@ class NamesTest {
   }
 
   @Test
+  void aCoatingSaidWithItsSheenIsNoOtherCoating() {
+    List<String> names = List.of("latex", "latex primer", "heavy latex", "primer", "pva primer");
+    assertThat(Names.nearest("latex eggshell", names.stream())).containsExactly("latex");
+    assertThat(Names.nearest("satin latex", names.stream())).containsExactly("latex");
+    assertThat(Names.nearest("epoxy primer", names.stream())).containsExactly("primer");
+    assertThat(Names.nearest("latex primmer", names.stream())).startsWith("latex primer");
+  }
+
+  @Test
   void aLongRemarkIsNotTakenForAMisspeltName() {
     assertThat(Names.nearest("see the note of the architect ".repeat(1000), Stream.of("walls")))
         .isEmpty();
