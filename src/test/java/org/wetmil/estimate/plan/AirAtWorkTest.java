@@ -35,6 +35,7 @@ class AirAtWorkTest {
     assertThat(AirAtWork.of(Catalogue.builtIn(), UnitSystem.US)).isEmpty();
     assertThat(AirAtWork.of(Bids.settings("Air temperature", 70, "Humidity", 0.5), UnitSystem.US))
         .isEmpty();
+    assertThat(AirAtWork.of(air(70, 0, 60), UnitSystem.US)).isEmpty();
   }
 
   private static Catalogue air(double airF, double humidity, double surfaceF) {

@@ -20,6 +20,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.StatedRow;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.catalogue.Tables;
+import org.wetmil.catalogue.Task;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.Bids;
 import org.wetmil.estimate.Estimator;
@@ -105,6 +106,44 @@ class PlannerTest {
             wall(ROOM, "A", AREA, DAY_FT2 / 20, COLOUR, "Red", COATS, 1));
 
     assertThat(plan.coatingChanges()).isEqualTo(1);
+  }
+
+  @Test
+  void changingPaintOrTipIsWorkThatACoatDriesIn() {
+    Catalogue builtIn = Catalogue.builtIn();
+    double doors =
+        JobHours.of(fill(builtIn, wall(SURFACE, "doors", AREA, 100, COATS, 1)))
+            .number(JobFigure.WORK);
+
+    // red 0 to 1, blue for an hour after a change by two people, and red again at hour 5
+    Plan colours =
+        plan(
+            4,
+            wall(AREA, HOUR_FT2, COLOUR, "red", COATS, 2),
+            wall(AREA, HOUR_FT2, COLOUR, "blue", COATS, 1));
+    assertThat(colours.waitingHours())
+        .isCloseTo(3 - builtIn.rate(Task.CHANGE_COATING) / 2, within(1e-6));
+
+    // walls 0 to 1, doors with a finer tip, and walls again at hour 5
+    Plan tips =
+        plan(4, wall(AREA, HOUR_FT2, COATS, 2), wall(SURFACE, "doors", AREA, 100, COATS, 1));
+    assertThat(tips.coatingChanges()).isZero();
+    assertThat(tips.waitingHours())
+        .isCloseTo(4 - (doors + builtIn.rate(Task.CHANGE_TIP)) / 2, within(1e-6));
+  }
+
+  /** Of two products that can be laid, the one with more work goes first. */
+  @Test
+  void mostWorkGoesFirst() {
+    Plan plan =
+        plan(
+            4,
+            wall(ROOM, "A", AREA, HOUR_FT2, COLOUR, "red", COATS, 1),
+            wall(ROOM, "A", AREA, 2 * HOUR_FT2, COLOUR, "blue", COATS, 2));
+
+    // blue 0 to 2, red 2 to 3 after a change, blue again at hour 6
+    assertThat(plan.waitingHours())
+        .isCloseTo(3 - Catalogue.builtIn().rate(Task.CHANGE_COATING) / 2, within(1e-6));
   }
 
   @Test
