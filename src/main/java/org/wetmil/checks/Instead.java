@@ -22,7 +22,10 @@ final class Instead {
           case THINNER -> "no thinner is counted";
           case OPENINGS -> "no opening is taken off";
           case MASK_EDGE, MASK_OPENINGS -> "no masking is counted from it";
-          case LENGTH, WIDTH, COUNT, GIRTH -> "the area that is stated counts";
+          case LENGTH, WIDTH, COUNT, GIRTH ->
+              line.has(InputColumn.AREA)
+                  ? "the area that is stated counts"
+                  : "the usual size counts";
           case HEIGHT -> "the hours count no height";
           case CONDITION -> "no preparation is counted";
           case TEXTURE -> "the surface counts as smooth";

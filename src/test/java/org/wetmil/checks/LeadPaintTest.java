@@ -6,6 +6,7 @@ import static org.wetmil.checks.ThinCases.room;
 import static org.wetmil.estimate.InputColumn.AREA;
 import static org.wetmil.estimate.InputColumn.COATING;
 import static org.wetmil.estimate.InputColumn.CONDITION;
+import static org.wetmil.estimate.InputColumn.INCLUDE;
 import static org.wetmil.estimate.InputColumn.ROOM;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 
@@ -51,6 +52,30 @@ class LeadPaintTest {
         .singleElement()
         .asString()
         .contains("and 6.1 ft² that may");
+  }
+
+  /** A filler and a primer under latex are three layers of one face. */
+  @Test
+  void fillerAndPrimerLieUnderOneFinish() {
+    BidLine filler = room(COATING, "block filler", AREA, 4, CONDITION, "peeling");
+    BidLine primer = room(COATING, "primer", AREA, 4, CONDITION, "peeling");
+
+    assertThat(said(OLD, filler, primer, room(AREA, 4, CONDITION, "peeling"))).isEmpty();
+  }
+
+  /** What is primed on one elevation and painted on another is two faces. */
+  @Test
+  void outsideTheFacesOfAllElevationsCount() {
+    BidLine north =
+        room(ROOM, "North", SURFACE, "siding", COATING, "primer", AREA, 15, CONDITION, "peeling");
+    BidLine south = room(ROOM, "South", SURFACE, "siding", AREA, 15, CONDITION, "peeling");
+
+    assertThat(said(OLD, north, south)).singleElement().asString().contains("and 30 ft² that may");
+  }
+
+  @Test
+  void whatIncludeLeavesOutDisturbsNothing() {
+    assertThat(said(OLD, room(AREA, 30, CONDITION, "peeling", INCLUDE, "no"))).isEmpty();
   }
 
   /** Walls of two finishes are two pieces of wall. */

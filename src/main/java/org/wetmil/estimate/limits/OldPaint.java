@@ -3,12 +3,13 @@ package org.wetmil.estimate.limits;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetmil.catalogue.Catalogue;
+import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Condition;
 import org.wetmil.catalogue.Names;
 import org.wetmil.catalogue.Row;
@@ -26,8 +27,8 @@ import org.wetmil.ledger.DateText;
  * room within 30 days counts as one job).
  *
  * @param lines of the bid that disturb it
- * @param ft2 by those lines; what primes or fills a surface lies under what is named beside it, so
- *     that of the two the larger area counts
+ * @param ft2 by those lines; filler and primer of a surface of a room lie under what is named
+ *     beside them, so that the one counts that covers most
  * @param earlierFt2 by earlier work that counts with it
  */
 public record OldPaint(List<FilledLine> lines, double ft2, double earlierFt2) {
@@ -57,7 +58,7 @@ public record OldPaint(List<FilledLine> lines, double ft2, double earlierFt2) {
     Map<Object, List<FilledLine>> places = new LinkedHashMap<>();
     filled
         .lines()
-        .filter(line -> line.isFilled() && mayCarry(line.work().condition()))
+        .filter(line -> line.isCounted() && mayCarry(line.work().condition()))
         .forEach(line -> places.computeIfAbsent(place(line), p -> new ArrayList<>()).add(line));
     return places.values().stream().map(lines -> of(catalogue, lines)).toList();
   }
@@ -77,17 +78,35 @@ public record OldPaint(List<FilledLine> lines, double ft2, double earlierFt2) {
     return new OldPaint(lines, disturbedFt2(lines), earlier);
   }
 
+  /** Of each face the layer that covers most of it; finishes lie beside each other. */
   private static double disturbedFt2(List<FilledLine> lines) {
-    Map<String, Map<Boolean, Double>> surfaces = new LinkedHashMap<>();
+    Map<Object, Map<Layer, Double>> faces = new LinkedHashMap<>();
     for (FilledLine line : lines) {
-      surfaces
-          .computeIfAbsent(line.work().surface().name(), surface -> new HashMap<>())
-          .merge(
-              line.work().coating().isUndercoat(), line.base(FilledColumn.NET_AREA), Double::sum);
+      Object face =
+          List.of(
+              line.line().sheet(),
+              Names.key(line.line().text(InputColumn.ROOM)),
+              line.work().surface().name());
+      faces
+          .computeIfAbsent(face, each -> new EnumMap<>(Layer.class))
+          .merge(Layer.of(line.work().coating()), line.base(FilledColumn.NET_AREA), Double::sum);
     }
-    return surfaces.values().stream()
+    return faces.values().stream()
         .mapToDouble(layers -> layers.values().stream().max(Double::compare).orElseThrow())
         .sum();
+  }
+
+  private enum Layer {
+    FILLER,
+    PRIMER,
+    FINISH;
+
+    static Layer of(Coating coating) {
+      if (coating.fillsVoids()) {
+        return FILLER;
+      }
+      return coating.isUndercoat() ? PRIMER : FINISH;
+    }
   }
 
   /** Without one of the dates earlier work counts, since nothing says that it does not. */

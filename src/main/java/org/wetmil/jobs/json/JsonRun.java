@@ -22,7 +22,7 @@ import org.wetmil.workbook.copy.OutputFile;
  * file is there whole after {@link #finish} or not at all.
  */
 public final class JsonRun implements FillListener, Closeable {
-  private static final int FORMAT_VERSION = 1;
+  private static final int FORMAT_VERSION = 2;
 
   private final OutputFile files;
   private final Path temporary;

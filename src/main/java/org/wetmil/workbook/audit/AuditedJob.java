@@ -10,7 +10,7 @@ import org.wetmil.audit.tables.TableMoves;
  *
  * @param file name of its workbook
  * @param lines bid lines read
- * @param notFilled of them, those without paint and hours
+ * @param notFilled of them, those that are to count and lack paint and hours
  * @param paintGal paint of the whole bid in US gallons
  * @param hours person-hours of the whole bid
  * @param price before tax; null when the bid states none

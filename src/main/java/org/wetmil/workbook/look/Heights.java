@@ -11,6 +11,9 @@ public final class Heights {
   /** What the edges of a cell take of its width, in digits. */
   private static final double EDGES = 1;
 
+  /** Chinese, Japanese and Korean, and what follows them, are as wide as two digits. */
+  private static final char FIRST_OF_EASTERN = 0x2E80;
+
   /** Headings of two lines. */
   public static final float HEADING_PT = 32;
 
@@ -67,6 +70,9 @@ public final class Heights {
     }
     if ("mwMW@%".indexOf(letter) >= 0) {
       return 1.6;
+    }
+    if (letter >= FIRST_OF_EASTERN) {
+      return 2;
     }
     return Character.isUpperCase(letter) ? 1.2 : 1;
   }

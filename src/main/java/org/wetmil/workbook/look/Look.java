@@ -233,7 +233,7 @@ public final class Look {
   }
 
   /** A number as it is where its digits are few; six of them are shown of one that has more. */
-  public XSSFCellStyle figure(double value) {
+  public XSSFCellStyle shortened(double value) {
     BigDecimal exact = BigDecimal.valueOf(value);
     BigDecimal shown = exact.round(SHOWN).stripTrailingZeros();
     if (shown.compareTo(exact) == 0) {

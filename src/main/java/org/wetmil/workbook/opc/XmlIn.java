@@ -18,11 +18,12 @@ public final class XmlIn {
   /** Bytes within which the reader looks for the XML declaration, after a mark of the encoding. */
   private static final int HEAD = 6;
 
-  /** Bytes within which a document type is looked for. */
+  /** Bytes within which the first element begins, and a document type is looked for. */
   private static final int PROLOG = 8_000;
 
-  private static final Pattern TYPED =
-      Pattern.compile("(?s)[^<]*(?:(?:<\\?.*?\\?>|<!--.*?-->)[^<]*)*+<!DOCTYPE.*");
+  private static final String BEFORE = "(?s)[^<]*(?:(?:<\\?.*?\\?>|<!--.*?-->)[^<]*)*+";
+  private static final Pattern TYPED = Pattern.compile(BEFORE + "<!DOCTYPE.*");
+  private static final Pattern BEGUN = Pattern.compile(BEFORE + "<[^!?].*");
 
   private static final String A_TYPE = "a document type, which a workbook may not have";
   private static final String NO_XML = "it does not begin as XML does";
@@ -69,6 +70,9 @@ public final class XmlIn {
       String prolog = new String(head, StandardCharsets.ISO_8859_1).replace("\0", "");
       if (TYPED.matcher(prolog).matches()) {
         throw new XMLStreamException(A_TYPE);
+      }
+      if (head.length == PROLOG && !BEGUN.matcher(prolog).matches()) {
+        throw new XMLStreamException("no element begins in its first " + PROLOG + " bytes");
       }
       return bytes;
     } catch (IOException e) {

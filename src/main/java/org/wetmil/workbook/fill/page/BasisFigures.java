@@ -85,7 +85,7 @@ final class BasisFigures {
     String from = "built in";
     double number = item.factor();
     if (item.entry() == null) {
-      rows.number(number, look.figure(number));
+      rows.number(number, look.shortened(number));
     } else {
       Entry entry = item.entry();
       from = entry.origin().text();
@@ -96,9 +96,9 @@ final class BasisFigures {
         number = entry.quantity().shown(entry.number(), book.system());
         String follows = follows(entry);
         if (follows.isEmpty()) {
-          rows.number(number, look.figure(number));
+          rows.number(number, look.shortened(number));
         } else {
-          rows.formula(follows, number, look.figure(number));
+          rows.formula(follows, number, look.plain());
         }
       }
     }
@@ -110,7 +110,7 @@ final class BasisFigures {
     if (Double.isNaN(number)) {
       rows.text(item.entry().text(), look.text(true));
     } else {
-      rows.number(number, look.figure(number));
+      rows.number(number, look.shortened(number));
     }
     String words = Double.isNaN(number) ? item.entry().text() : "";
     int lines =

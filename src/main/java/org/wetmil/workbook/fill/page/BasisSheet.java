@@ -185,7 +185,7 @@ public final class BasisSheet {
     rows.row()
         .text(constant.name(), look.text(false))
         .skip(2)
-        .number(constant.value(), look.figure(constant.value()))
+        .number(constant.value(), look.shortened(constant.value()))
         .text(constant.unit(), look.text(false))
         .text(constant.kind().name().toLowerCase(Locale.ROOT), look.text(false))
         .text(constant.source(), look.text(true));

@@ -30,7 +30,7 @@ final class TalliesBlock {
     long all = filled.lines().count();
     long counted = filled.lines().filter(FilledLine::isCounted).count();
     long leftOut = filled.lines().filter(FilledLine::isLeftOut).count();
-    heading(row, "Lines of the bid");
+    heading(row, "Lines of the bid, when filled");
     int at = row + 1;
     at = count(at, "Counted in these totals", counted);
     at = count(at, "Left out by Include", leftOut);

@@ -111,9 +111,14 @@ public final class EstimatorTables {
     return named;
   }
 
-  /** The text of a setting; empty when none is stated. */
+  /** The text of a setting of this job; empty when none is stated. */
   public Optional<String> setting(Setting setting) {
-    return Stream.of(under, rows, onBasis)
+    return stated(setting, Stream.of(rows, onBasis));
+  }
+
+  private static Optional<String> stated(
+      Setting setting, Stream<Map<Tables, List<StatedRow>>> tables) {
+    return tables
         .flatMap(each -> each.getOrDefault(Tables.SETTINGS, List.of()).stream())
         .filter(row -> row.cells().containsKey("Value"))
         .filter(
@@ -123,9 +128,9 @@ public final class EstimatorTables {
         .reduce((first, last) -> last);
   }
 
-  /** The units that the settings state for the job. */
+  /** The units that the settings state for the job, or those laid under them for all jobs. */
   public Optional<UnitSystem> units() {
-    return setting(Setting.UNITS).flatMap(UnitSystem::find);
+    return stated(Setting.UNITS, Stream.of(under, rows, onBasis)).flatMap(UnitSystem::find);
   }
 
   /** The built-in tables with these rows laid over them. */
