@@ -273,9 +273,11 @@ final class Figures {
     return Expr.num(1).plus(terms.input(InputColumn.THINNER));
   }
 
+  /** Live where the sheet has an Include; over a cell in error the formula would be one, too. */
   private void counted(boolean filled) {
-    boolean can = filled && work.line().values().containsKey(InputColumn.INCLUDE);
-    if (can) {
+    InputValue include = work.line().values().get(InputColumn.INCLUDE);
+    boolean live = filled && include != null && include.state() != InputValue.State.FORMULA_ERROR;
+    if (live) {
       live(
           FilledColumn.COUNTED,
           Expr.ifWord(

@@ -332,4 +332,22 @@ class LabourTest {
     assertThat(filled.base(FilledColumn.COUNTED)).isEqualTo(counted ? 1 : 0);
     assertThat(filled.base(PAINT)).isPositive();
   }
+
+  /** A formula over a cell in error would be in error, and every total with it. */
+  @Test
+  void aLineWhoseIncludeIsInErrorCountsWithoutAFormula() {
+    BidLine line =
+        Bids.changed(
+            bare("walls", InputColumn.AREA, 100),
+            InputColumn.INCLUDE,
+            InputValue.fault(InputValue.State.FORMULA_ERROR, "#DIV/0!", "yes or no"));
+
+    assertThat(Bids.fill(Catalogue.builtIn(), line).figures().get(FilledColumn.COUNTED))
+        .isEqualTo(new Figure.Choice(1));
+    assertThat(
+            line("walls", InputColumn.AREA, 100, InputColumn.INCLUDE, "no")
+                .figures()
+                .get(FilledColumn.COUNTED))
+        .isInstanceOf(Figure.Live.class);
+  }
 }
