@@ -107,7 +107,7 @@ class RoomTableStartTest {
 
     assertThatThrownBy(() -> Started.of(bid))
         .isInstanceOf(WorkbookException.NoRooms.class)
-        .hasMessageContaining("\"Offer\" is a bid already");
+        .hasMessageContaining("\"Offer\" is a bid already; the command fill takes it");
   }
 
   @Test
