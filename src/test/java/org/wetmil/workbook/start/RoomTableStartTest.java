@@ -241,4 +241,23 @@ class RoomTableStartTest {
     assertThat(bid.surfaces("101 East Foyer")).hasSize(3);
     assertThat(bid.surfaces("102 East")).hasSize(3);
   }
+
+  @Test
+  void metresTakenForFeetAreSeenByTheFill() {
+    for (String heading : new String[] {"Height", "Height (ft)"}) {
+      Started bid =
+          Started.of(
+              new Book()
+                  .sheet("Rooms")
+                  .row("Room", "Length", "Width", heading, "Walls")
+                  .row("Foyer", 4, 3, 2.4, "latex")
+                  .row("Hall", 6, 3, 2.9, "latex")
+                  .write(folder, "rooms.xlsx"));
+
+      assertThat(bid.findings())
+          .filteredOn(finding -> finding.check().equals("height-in-metres"))
+          .singleElement()
+          .satisfies(finding -> assertThat(finding.message()).startsWith("Of 2 lines of walls"));
+    }
+  }
 }
