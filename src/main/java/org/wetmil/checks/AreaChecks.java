@@ -55,6 +55,15 @@ final class AreaChecks {
               "Type the unit with the number, as in 96 in.",
               Rule.ofLine(AreaChecks::heightUnit)),
           new Check(
+              "height-in-metres",
+              Severity.WARNING,
+              "Most walls of a sheet are so low that metres are likely",
+              "Metres taken as feet make the area of the walls a third of what it is, or less.",
+              Kind.HOUSE,
+              "most walls around rooms under 5 ft, where the number is 5 to 40 ft in metres",
+              "Write the unit in the heading, as in Height (m); the other sizes are likely in it, too.",
+              Rule.ofBid(LowWalls::inMetres)),
+          new Check(
               "length-unit",
               Severity.WARNING,
               "A length looks like millimetres or centimetres",

@@ -32,7 +32,8 @@ final class LikelyUnit {
     return Unit.FOOT.to(cell.unit(), cell.number());
   }
 
-  private static boolean isLikely(InputColumn column, Unit unit, double number) {
+  /** Whether a number is a likely size of its kind in a unit. */
+  static boolean isLikely(InputColumn column, Unit unit, double number) {
     if (column == InputColumn.HEIGHT) {
       double feet = unit.to(Unit.FOOT, number);
       return feet >= CheckLimits.LEAST_LIKELY_HEIGHT.value()

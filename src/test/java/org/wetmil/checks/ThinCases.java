@@ -52,6 +52,14 @@ final class ThinCases {
         Case.of("area-against-dimensions", room(AREA, 661.6), room(AREA, 661.5)),
         Case.of("openings-against-wall", room(OPENINGS, 630), room(OPENINGS, 629.9)),
         Case.of("height-unit", room(HEIGHT, 96), room(HEIGHT, 40)),
+        // a single kneewall among walls tells nothing
+        new Case(
+            "height-in-metres",
+            bid(room(HEIGHT, 2.4), room(HEIGHT, 2.9), room(HEIGHT, 9)),
+            bid(room(HEIGHT, 2.4), room(HEIGHT, 9))),
+        Case.of("height-in-metres", room(HEIGHT, 4.9), room(HEIGHT, 5)),
+        // metres would make no likely wall of it
+        Case.of("height-in-metres", room(HEIGHT, 1.6), room(HEIGHT, 1.5)),
         Case.of(
             "length-unit",
             Bids.line(UnitSystem.METRIC, cells(LENGTH, 900, WIDTH, 4, HEIGHT, 2.4)),

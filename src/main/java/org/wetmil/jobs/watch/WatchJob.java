@@ -33,18 +33,33 @@ public final class WatchJob {
    *
    * @param filler fills one workbook, over the result it is given
    * @param passedOver is told of spreadsheets of another kind that are saved there
-   * @throws WorkbookException when the folder cannot be read
+   * @throws WorkbookException when it is a file, or the folder cannot be read
    */
   public WatchJob(
       Path folder,
       FillRun.Filler filler,
       FillListener listener,
       Consumer<Inputs.PassedOver> passedOver) {
+    requireFolder(folder);
     this.folder = folder;
     this.filler = filler;
     this.listeners = List.of(listener, new Written());
     this.passedOver = passedOver;
     this.settling = new Settling(stamps());
+  }
+
+  private static void requireFolder(Path folder) {
+    if (Files.isRegularFile(folder)) {
+      throw new WorkbookException.Unreadable(
+          folder,
+          "this is a file, and watch takes a folder; name the folder that it is in, or use the"
+              + " command fill for the file alone.",
+          null);
+    }
+    if (Files.notExists(folder)) {
+      throw new WorkbookException.Unreadable(
+          folder, "there is no such folder; check its name.", null);
+    }
   }
 
   /** How many workbooks are in the folder. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.workbook.start.rooms.Face;
+import org.wetmil.workbook.start.rooms.FinishWords;
 import org.wetmil.workbook.start.rooms.Room;
 import org.wetmil.workbook.start.rooms.RoomList;
 import org.wetmil.workbook.start.rooms.RoomOpening;
@@ -52,9 +53,7 @@ final class BidLines {
 
   private void face(Room room, Face face) {
     DraftLine line = line(room, face.surface());
-    if (room.isSized()) {
-      line.put(InputColumn.LENGTH, room.lengthFt()).put(InputColumn.WIDTH, room.widthFt());
-    }
+    line.put(InputColumn.LENGTH, room.lengthFt()).put(InputColumn.WIDTH, room.widthFt());
     line.put(InputColumn.HEIGHT, room.heightFt());
     switch (face) {
       case WALLS -> walls(room, line);
@@ -69,11 +68,15 @@ final class BidLines {
   private static void walls(Room room, DraftLine line) {
     line.put(InputColumn.AREA, room.wallAreaFt2());
     if (!room.isSized() && room.perimeterFt() > 0) {
-      line.put(InputColumn.LENGTH, room.perimeterFt());
+      line.put(InputColumn.LENGTH, room.perimeterFt()).empty(InputColumn.WIDTH);
       line.note("Length is the perimeter; leave Width blank");
     }
     if (Double.isNaN(room.wallAreaFt2())) {
       line.require(InputColumn.LENGTH);
+      if (room.lengthFt() > 0 && !room.isSized() && !(room.perimeterFt() > 0)) {
+        // a length alone would be taken for that of all walls
+        line.ask(InputColumn.WIDTH);
+      }
       line.require(InputColumn.HEIGHT);
     }
     if (room.isImpossible()) {
@@ -84,7 +87,13 @@ final class BidLines {
   /** A ceiling or floor; the height is that of the work, for ladders and the pace. */
   private static void level(Room room, DraftLine line) {
     line.put(InputColumn.AREA, room.areaFt2());
-    if (!room.isSized()) {
+    if (room.isSized() || room.areaFt2() > 0) {
+      return;
+    }
+    if (room.lengthFt() > 0 || room.widthFt() > 0) {
+      line.require(InputColumn.LENGTH);
+      line.require(InputColumn.WIDTH);
+    } else {
       line.require(InputColumn.AREA);
     }
   }

@@ -13,9 +13,13 @@ final class DraftLine {
   /** Begins the notes of a line that lacks something; what marks its cells looks for it. */
   static final String TO_FILL_IN = "To fill in: ";
 
+  /** Stands in a cell that must not be taken as blank; what marks cells looks for it, too. */
+  static final String ASKED = "fill in";
+
   private final Map<InputColumn, Double> numbers = new EnumMap<>(InputColumn.class);
   private final Map<InputColumn, String> words = new EnumMap<>(InputColumn.class);
   private final Set<InputColumn> needed = new LinkedHashSet<>();
+  private final Set<InputColumn> asked = new LinkedHashSet<>();
   private final List<String> notes = new ArrayList<>();
 
   DraftLine(String room, String surface) {
@@ -51,6 +55,17 @@ final class DraftLine {
     numbers.put(InputColumn.COUNT, (double) count);
   }
 
+  /** Leaves a cell blank after all. */
+  void empty(InputColumn column) {
+    numbers.remove(column);
+  }
+
+  /** Requires a column where a blank cell would be taken for another measure: the cell says so. */
+  void ask(InputColumn column) {
+    require(column);
+    asked.add(column);
+  }
+
   /** Says that the line cannot be computed without a column. */
   void require(InputColumn column) {
     needed.add(column);
@@ -69,6 +84,7 @@ final class DraftLine {
   /** The words, the notes among them. */
   Map<InputColumn, String> words() {
     Map<InputColumn, String> all = new EnumMap<>(words);
+    asked.forEach(column -> all.put(column, ASKED));
     List<String> said = new ArrayList<>();
     List<InputColumn> missing = missing();
     if (!missing.isEmpty()) {

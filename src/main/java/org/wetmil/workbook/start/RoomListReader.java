@@ -49,7 +49,7 @@ final class RoomListReader {
   private static String neither(RoomTables tables) {
     return tables.bids().isEmpty()
         ? "neither was found"
-        : "\"" + tables.bids().get(0) + "\" is a bid already, to be filled as it is";
+        : "\"" + tables.bids().get(0) + "\" is a bid already; the command fill takes it as it is";
   }
 
   private static WorkbookException noRooms(Path file, List<SheetPart> sheets, String why) {

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.start.rooms.Room;
@@ -13,6 +14,8 @@ import org.wetmil.workbook.start.rooms.RoomList;
 
 /** Makes a bid workbook from a room list. */
 public final class Start {
+  private static final int NAMED = 8;
+
   private Start() {}
 
   /**
@@ -60,6 +63,18 @@ public final class Start {
 
   private static List<String> remarks(RoomList rooms) {
     List<String> remarks = new ArrayList<>(rooms.remarks());
+    List<String> unsizedRooms =
+        rooms.rooms().stream().filter(room -> !room.isMeasured()).map(Room::name).toList();
+    if (!unsizedRooms.isEmpty()) {
+      remarks.add(
+          "%d room(s) have no size on the list; their lines ask for it: %s%s."
+              .formatted(
+                  unsizedRooms.size(),
+                  unsizedRooms.stream().limit(NAMED).collect(Collectors.joining(", ")),
+                  unsizedRooms.size() > NAMED
+                      ? " and " + (unsizedRooms.size() - NAMED) + " more"
+                      : ""));
+    }
     long unplaced = rooms.openings().stream().filter(opening -> opening.rooms().isEmpty()).count();
     if (unplaced > 0) {
       remarks.add(unplaced + " door(s) or window(s) name no room of the list and are left out.");

@@ -71,7 +71,7 @@ final class StartWriter {
   }
 
   /**
-   * Hatches the cells that are still to be filled in, as long as they are blank. The notes of the
+   * Hatches the cells that are still to be filled in, as long as nothing is typed. The notes of the
    * row say which, so that the marks follow a sort.
    */
   private void marks(List<DraftLine> lines) {
@@ -83,13 +83,14 @@ final class StartWriter {
         String cell = CellAddress.letters(column.ordinal()) + "2";
         Highlights.hatch(
             sheet,
-            "AND(LEN(TRIM(%1$s))=0,LEFT(%2$s,%3$d)=\"%4$s\",ISNUMBER(FIND(\"%5$s\",LEFT(%2$s,FIND(\".\",%2$s&\".\")))))"
+            "AND(OR(LEN(TRIM(%1$s))=0,%1$s=\"%6$s\"),LEFT(%2$s,%3$d)=\"%4$s\",ISNUMBER(FIND(\"%5$s\",LEFT(%2$s,FIND(\".\",%2$s&\".\")))))"
                 .formatted(
                     cell,
                     notes,
                     DraftLine.TO_FILL_IN.length(),
                     DraftLine.TO_FILL_IN,
-                    column.heading()),
+                    column.heading(),
+                    DraftLine.ASKED),
             new CellRangeAddress(1, lines.size(), column.ordinal(), column.ordinal()),
             priority++);
       }

@@ -1,6 +1,7 @@
 package org.wetmil.jobs.watch;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,6 +18,7 @@ import org.wetmil.SmallBid;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillReport;
+import org.wetmil.workbook.WorkbookException;
 
 /** A folder on a real disk, and a clock that the test moves. */
 class WatchJobTest implements FillListener {
@@ -115,10 +117,26 @@ class WatchJobTest implements FillListener {
     assertThat(told).containsExactly("refused bid.xlsx", "passed over old.xls");
   }
 
+  @Test
+  void aFileIsNoFolderAndNorIsAName() {
+    Path bid = SmallBid.write(folder.resolve("bid.xlsx"));
+
+    assertThatThrownBy(() -> watch(bid))
+        .isInstanceOf(WorkbookException.class)
+        .hasMessageContaining("this is a file, and watch takes a folder");
+    assertThatThrownBy(() -> watch(folder.resolve("bids")))
+        .isInstanceOf(WorkbookException.class)
+        .hasMessageContaining("no such folder");
+  }
+
   private void watch() {
+    watch(folder);
+  }
+
+  private void watch(Path watched) {
     job =
         new WatchJob(
-            folder,
+            watched,
             new FillJob(LocalDate.of(2026, 1, 5), "test", true)::fill,
             this,
             other -> told.add("passed over " + other.file().getFileName()));

@@ -107,7 +107,7 @@ class RoomTableStartTest {
 
     assertThatThrownBy(() -> Started.of(bid))
         .isInstanceOf(WorkbookException.NoRooms.class)
-        .hasMessageContaining("\"Offer\" is a bid already");
+        .hasMessageContaining("\"Offer\" is a bid already; the command fill takes it");
   }
 
   @Test
@@ -125,5 +125,139 @@ class RoomTableStartTest {
         .hasMessageContaining("already");
     assertThatThrownBy(() -> StartJob.make(list, Passwords.NONE, list, true))
         .hasMessageContaining("the input itself");
+  }
+
+  @Test
+  void roomOfWhichOnlyTheNameIsKnownGetsLinesThatAskForItsSizes() {
+    Started bid =
+        Started.of(
+            new Book()
+                .sheet("Rooms")
+                .row("Room", "Length (ft)", "Width (ft)", "Height (ft)")
+                .row("Ground floor")
+                .row("Foyer", 12, 10, 9)
+                .row("Shaft")
+                .row("Total")
+                .row(null, 12)
+                .row()
+                .row("Measured on site")
+                .write(folder, "rooms.xlsx"));
+
+    assertThat(bid.made().rooms()).isEqualTo(2);
+    assertThat(bid.surfaces("Shaft")).containsExactly("walls", "ceiling", "floor");
+    assertThat(bid.cell("Shaft", "walls", InputColumn.NOTES))
+        .isEqualTo("To fill in: Length, Height, Coating.");
+    assertThat(bid.cell("Shaft", "ceiling", InputColumn.NOTES))
+        .isEqualTo("To fill in: Area, Coating.");
+    assertThat(bid.made().remarks())
+        .containsExactly(
+            "sheet Rooms: taken for titles, which give no line: \"Ground floor\" (row 2),"
+                + " \"Measured on site\" (row 8). Type a size, or a dash, beside one that is a"
+                + " room.",
+            "sheet Rooms: taken for totals, which give no line: row 5.",
+            "sheet Rooms: not read, as no room is named there: row 6. Type a name in each that is"
+                + " a room.",
+            "1 room(s) have no size on the list; their lines ask for it: Shaft.");
+  }
+
+  @Test
+  void wordsUnderWallsCeilingAndFloorAreFinishes() {
+    Started bid =
+        Started.of(
+            new Book()
+                .sheet("Rooms")
+                .row("Room", "Area (ft²)", "Walls", "Ceiling", "Floor")
+                .row("Bath", 60, "tile", "latex", "tile")
+                .row("Hall", 90, "latex", 2, "sealed concrete")
+                .write(folder, "rooms.xlsx"));
+
+    assertThat(bid.cell("Bath", "walls", InputColumn.INCLUDE)).isEqualTo("no");
+    assertThat(bid.cell("Bath", "walls", InputColumn.NOTES)).contains("Finish on the list: tile");
+    assertThat(bid.cell("Bath", "ceiling", InputColumn.COATING)).isEqualTo("latex");
+    assertThat(bid.cell("Hall", "walls", InputColumn.COATING)).isEqualTo("latex");
+    assertThat(bid.cell("Hall", "ceiling", InputColumn.NOTES)).contains("Finish on the list: 2");
+    assertThat(bid.cell("Hall", "floor", InputColumn.NOTES)).contains("sealed concrete");
+    assertThat(bid.cell("Hall", "floor", InputColumn.FLOOR)).isEmpty();
+    assertThat(bid.made().remarks()).isEmpty();
+  }
+
+  @Test
+  void whatIsNotReadIsNamed() {
+    Started bid =
+        Started.of(
+            new Book()
+                .sheet("Rooms")
+                .row("Room", "Height (ft)", "Walls", "Floor", "Crew", null, "Height (ft)", "Blank")
+                .row("Foyer", "9 or so", 400, "Ground", "two", "x", 10)
+                .row("Hall", 9, 300, "Upper", null, null, 10)
+                .sheet("Prices")
+                .row("Item", "Price")
+                .write(folder, "rooms.xlsx"));
+
+    assertThat(bid.made().remarks())
+        .contains(
+            "sheet Rooms: not read: Walls, Crew, column F, Height (ft).",
+            "no table of rooms, so not read: sheet Prices.");
+    assertThat(bid.cell("Foyer", "walls", InputColumn.FLOOR)).isEqualTo("Ground");
+    assertThat(bid.cell("Foyer", "walls", InputColumn.NOTES))
+        .contains("Height (ft) on the list is no size: 9 or so");
+  }
+
+  @Test
+  void lengthWithoutAWidthIsKeptAndTheWidthIsAskedFor() {
+    Started bid =
+        Started.of(
+            new Book()
+                .sheet("Rooms")
+                .row("Room", "Length (ft)", "Width (ft)", "Height (ft)", "Walls", "Remarks")
+                .row("Foyer", 15, null, 9, "latex", "arched")
+                .write(folder, "rooms.xlsx"));
+
+    for (String surface : bid.surfaces("Foyer")) {
+      assertThat(bid.cell("Foyer", surface, InputColumn.LENGTH)).isEqualTo("15");
+    }
+    assertThat(bid.cell("Foyer", "walls", InputColumn.NOTES))
+        .isEqualTo("To fill in: Width. Finish on the list: latex. On the list: arched.");
+    assertThat(bid.cell("Foyer", "ceiling", InputColumn.NOTES))
+        .isEqualTo("To fill in: Width, Coating.");
+    // 15 ft would otherwise be taken for the length of all walls
+    assertThat(bid.line("Foyer", "walls").isFilled()).isFalse();
+    assertThat(bid.stops("Foyer", "walls"))
+        .singleElement()
+        .satisfies(stop -> assertThat(stop).contains("fill in"));
+  }
+
+  @Test
+  void allColumnsThatNameARoomMakeItsName() {
+    Started bid =
+        Started.of(
+            new Book()
+                .sheet("Rooms")
+                .row("Room", "Name", "No.", "Area (ft²)")
+                .row("East", "Foyer", 101, 60)
+                .row("East", "East", 102, 60)
+                .write(folder, "rooms.xlsx"));
+
+    assertThat(bid.surfaces("101 East Foyer")).hasSize(3);
+    assertThat(bid.surfaces("102 East")).hasSize(3);
+  }
+
+  @Test
+  void metresTakenForFeetAreSeenByTheFill() {
+    for (String heading : new String[] {"Height", "Height (ft)"}) {
+      Started bid =
+          Started.of(
+              new Book()
+                  .sheet("Rooms")
+                  .row("Room", "Length", "Width", heading, "Walls")
+                  .row("Foyer", 4, 3, 2.4, "latex")
+                  .row("Hall", 6, 3, 2.9, "latex")
+                  .write(folder, "rooms.xlsx"));
+
+      assertThat(bid.findings())
+          .filteredOn(finding -> finding.check().equals("height-in-metres"))
+          .singleElement()
+          .satisfies(finding -> assertThat(finding.message()).startsWith("Of 2 lines of walls"));
+    }
   }
 }

@@ -46,7 +46,7 @@ final class CobieAttributes {
       if (size > 0) {
         sizes.computeIfAbsent(room, any -> new EnumMap<>(RoomFact.class)).put(fact.get(), size);
       }
-    } else {
+    } else if (!Sizes.isNumber(value)) {
       say(room, fact.get(), withoutLabel(value));
     }
   }

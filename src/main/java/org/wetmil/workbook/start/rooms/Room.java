@@ -2,6 +2,7 @@ package org.wetmil.workbook.start.rooms;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 
 /**
  * One room as far as its list tells; a size that it does not tell is NaN.
@@ -34,6 +35,12 @@ public record Room(
 
   public boolean isSized() {
     return lengthFt > 0 && widthFt > 0;
+  }
+
+  /** Whether any size is told. */
+  public boolean isMeasured() {
+    return DoubleStream.of(lengthFt, widthFt, heightFt, perimeterFt, areaFt2, wallAreaFt2)
+        .anyMatch(size -> size > 0);
   }
 
   /**

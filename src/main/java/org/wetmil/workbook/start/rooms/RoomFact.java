@@ -26,7 +26,8 @@ public enum RoomFact {
   VOLUME(null, null),
   WALL_FINISH(null, null),
   CEILING_FINISH(null, null),
-  FLOOR_FINISH(null, null);
+  FLOOR_FINISH(null, null),
+  NOTES(null, InputColumn.NOTES);
 
   private static final Map<String, RoomFact> WORDS = words();
   private static final HeadingWords OF_BIDS = HeadingWords.builtIn(Map.of());

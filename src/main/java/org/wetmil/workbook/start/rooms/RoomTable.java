@@ -5,28 +5,23 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.wetmil.measure.DecimalMark;
-import org.wetmil.measure.NumberText;
-import org.wetmil.measure.Typed;
 import org.wetmil.quantity.Dimension;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.grid.Grid;
-import org.wetmil.workbook.read.grid.GridRow;
-import org.wetmil.workbook.read.table.TotalWords;
 import org.wetmil.workbook.read.words.UnitWords;
 
 /** A table of rooms: one room a row. A room that comes again is another room of that name. */
 final class RoomTable {
   private final Grid grid;
-  private final int firstRow;
-  private final Map<RoomFact, RoomTables.Column> columns;
+  private final RoomHeadings headings;
+  private final RoomRows rows;
 
-  RoomTable(Grid grid, int firstRow, Map<RoomFact, RoomTables.Column> columns) {
+  RoomTable(Grid grid, RoomHeadings headings) {
     this.grid = grid;
-    this.firstRow = firstRow;
-    this.columns = columns;
+    this.headings = headings;
+    this.rows = new RoomRows(grid, headings);
   }
 
   String sheet() {
@@ -35,7 +30,7 @@ final class RoomTable {
 
   /** The family of the first unit that a heading states. */
   Optional<UnitSystem> system() {
-    return columns.values().stream()
+    return headings.facts().values().stream()
         .flatMap(column -> column.unit().stream())
         .map(unit -> UnitWords.isMetric(unit) ? UnitSystem.METRIC : UnitSystem.US)
         .findFirst();
@@ -47,39 +42,25 @@ final class RoomTable {
    * @param system units of headings that state none
    */
   List<Room> rooms(UnitSystem system) {
-    List<Room> rooms = new ArrayList<>();
-    for (GridRow row : grid.rows(firstRow, grid.lastRow())) {
-      String name = name(row.row());
-      if (!name.isEmpty() && !TotalWords.isLabel(name) && isMeasured(row.row(), system)) {
-        rooms.add(room(row.row(), name, system));
-      }
-    }
-    return rooms;
+    return rows.rooms().stream().map(row -> room(row.row(), system)).toList();
   }
 
-  private boolean isMeasured(int row, UnitSystem system) {
-    return columns.keySet().stream()
-        .filter(RoomFact::isMeasure)
-        .anyMatch(fact -> !Double.isNaN(size(row, fact, system)) || isOpen(row, fact));
+  /** Sentences that name what of the table is not read. */
+  List<String> remarks() {
+    return rows.remarks();
   }
 
-  /** A size that is left open, as a dash or n/a, belongs to a room; a blank one may be a title. */
-  private boolean isOpen(int row, RoomFact fact) {
-    String text = text(row, fact);
-    return !text.isEmpty() && NumberText.read(text, DecimalMark.UNKNOWN) instanceof Typed.NotKnown;
-  }
-
-  private Room room(int row, String name, UnitSystem system) {
+  private Room room(int row, UnitSystem system) {
     Map<Face, String> finishes = new EnumMap<>(Face.class);
     for (Face face : Face.values()) {
-      String finish = isOpen(row, face.finish()) ? "" : text(row, face.finish());
-      if (!finish.isEmpty()) {
+      String finish = text(row, face.finish());
+      if (!finish.isEmpty() && !Sizes.isOpen(finish)) {
         finishes.put(face, finish);
       }
     }
     double area = size(row, RoomFact.AREA, system);
     return new Room(
-        name,
+        rows.name(row),
         text(row, RoomFact.STOREY),
         size(row, RoomFact.LENGTH, system),
         size(row, RoomFact.WIDTH, system),
@@ -88,20 +69,38 @@ final class RoomTable {
         Double.isNaN(area) ? size(row, RoomFact.GROSS_AREA, system) : area,
         size(row, RoomFact.WALL_AREA, system),
         finishes,
-        List.of());
+        hints(row, system));
   }
 
-  private String name(int row) {
-    return (text(row, RoomFact.NUMBER) + " " + text(row, RoomFact.ROOM)).strip();
+  /** What stands in a cell for a size and is none, and the notes of the list. */
+  private List<String> hints(int row, UnitSystem system) {
+    List<String> hints = new ArrayList<>();
+    headings
+        .facts()
+        .forEach(
+            (fact, column) -> {
+              String text = text(row, fact);
+              if (fact.isMeasure()
+                  && !text.isEmpty()
+                  && !Sizes.isOpen(text)
+                  && Double.isNaN(size(row, fact, system))) {
+                hints.add(headings.text(column.at()) + " on the list is no size: " + text);
+              }
+            });
+    String notes = text(row, RoomFact.NOTES);
+    if (!notes.isEmpty()) {
+      hints.add("On the list: " + notes);
+    }
+    return hints;
   }
 
   private String text(int row, RoomFact fact) {
-    RoomTables.Column column = columns.get(fact);
-    return column == null ? "" : grid.texts().exact(grid.seenAt(row, column.at())).strip();
+    RoomHeadings.Column column = headings.facts().get(fact);
+    return column == null ? "" : rows.text(row, column.at());
   }
 
   private double size(int row, RoomFact fact, UnitSystem system) {
-    RoomTables.Column column = columns.get(fact);
+    RoomHeadings.Column column = headings.facts().get(fact);
     if (column == null) {
       return Double.NaN;
     }

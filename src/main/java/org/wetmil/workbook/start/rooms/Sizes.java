@@ -49,6 +49,19 @@ public final class Sizes {
         : Double.NaN;
   }
 
+  /** Whether a text is a number, with a unit or without. */
+  public static boolean isNumber(String text) {
+    return NumberText.read(text, DecimalMark.UNKNOWN) instanceof Typed.Value
+        || LengthText.read(text, DecimalMark.UNKNOWN) instanceof Typed.Value;
+  }
+
+  /** Whether a text says a size of nothing, or that it is open, as a dash or n/a. */
+  static boolean isOpen(String text) {
+    Typed typed = NumberText.read(text, DecimalMark.UNKNOWN);
+    return typed instanceof Typed.NotKnown
+        || (typed instanceof Typed.Value zero && zero.value() == 0);
+  }
+
   private static double positive(Typed typed, Unit unit, Unit target) {
     if (!(typed instanceof Typed.Value value) || value.value() <= 0) {
       return Double.NaN;

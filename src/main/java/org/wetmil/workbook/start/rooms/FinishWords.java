@@ -1,4 +1,4 @@
-package org.wetmil.workbook.start;
+package org.wetmil.workbook.start.rooms;
 
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -12,7 +12,7 @@ import org.wetmil.catalogue.Coating;
 import org.wetmil.catalogue.Lookup;
 
 /** Which coating a finish names, if it names one: "Acrylic latex paint, eggshell" is latex. */
-final class FinishWords {
+public final class FinishWords {
   private static final Pattern GAPS = Pattern.compile("[\\s,;/()+&:]+");
 
   /** A finish that is one of these is no coating whatever else it says: vinyl wall covering. */
@@ -20,6 +20,10 @@ final class FinishWords {
       Pattern.compile(
           "(?iu)\\b(?:tiles?|tiled|fliesen?|azulejos?|paper|wallpaper|tapete|carpet|teppich|parquet|parkett|linoleum|vinyl|terrazzo|stone|marble"
               + "|granite|rubber|laminate|glass|unpainted)\\b");
+
+  /** What a floor may be left as, or is laid with. */
+  private static final Pattern BARE =
+      Pattern.compile("(?iu)\\b(?:concrete|screed|hardwood|timber|wood|beton|estrich|holz)\\b");
 
   /** How far a finish shines, as the trade says it; the longer words first. */
   private static final Pattern SHEEN =
@@ -30,18 +34,23 @@ final class FinishWords {
   private FinishWords() {}
 
   /** Whether the finish is one that is not painted, such as tiles. */
-  static boolean isNoPaint(String finish) {
+  public static boolean isNoPaint(String finish) {
     return NO_PAINT.matcher(finish).find() && coating(finish).isEmpty();
   }
 
+  /** Whether a text names a finish of any kind, where it might be the name of a storey. */
+  static boolean isFinish(String text) {
+    return NO_PAINT.matcher(text).find() || BARE.matcher(text).find() || !coating(text).isEmpty();
+  }
+
   /** The sheen that a finish names; empty when it names none. */
-  static String sheen(String finish) {
+  public static String sheen(String finish) {
     Matcher found = SHEEN.matcher(finish);
     return found.find() ? found.group(1).toLowerCase(Locale.ROOT) : "";
   }
 
   /** The name of the one coating that is meant; empty when there is none, or more than one. */
-  static String coating(String finish) {
+  public static String coating(String finish) {
     if (Catalogue.builtIn().coating(finish) instanceof Lookup.Found<Coating> whole) {
       return whole.ambiguous() ? "" : whole.value().name();
     }
