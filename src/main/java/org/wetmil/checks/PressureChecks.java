@@ -230,7 +230,7 @@ final class PressureChecks {
   private static Stream<Fault> noHose(FilledBid bid) {
     long lines =
         Line.all(bid)
-            .filter(Line::isSetUp)
+            .filter(line -> line.filled().isCounted())
             .filter(line -> line.sprayer() == null || !line.sprayer().hasHose())
             .filter(line -> !line.filled().line().pressureAtGun())
             .count();

@@ -13,6 +13,7 @@ import static org.wetmil.estimate.InputColumn.COATS;
 import static org.wetmil.estimate.InputColumn.CONDITION;
 import static org.wetmil.estimate.InputColumn.COUNT;
 import static org.wetmil.estimate.InputColumn.HEIGHT;
+import static org.wetmil.estimate.InputColumn.INCLUDE;
 import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.MASK_EDGE;
 import static org.wetmil.estimate.InputColumn.PRESSURE;
@@ -185,6 +186,16 @@ class ChecksRunTest {
             "Bid 6 film-too-thick",
             "Bid 6 class-values",
             "Coatings 0 table-value");
+  }
+
+  @Test
+  void ofLinesWithoutAHoseThoseAreNumberedThatCountInTheTotals() {
+    FilledBid bid = bid(room(), room(), room(INCLUDE, "no"), room(LENGTH, ""), room(COATING, ""));
+
+    assertThat(Checks.run(bid))
+        .filteredOn(finding -> finding.check().equals("hose-not-stated"))
+        .extracting(Finding::measured)
+        .containsExactly("2 lines");
   }
 
   @Test

@@ -1,6 +1,9 @@
 package org.wetmil.workbook.look;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -17,6 +20,7 @@ public final class Canvas {
 
   private final XSSFSheet sheet;
   private final Cells cells;
+  private final Map<Integer, Double> heights = new HashMap<>();
 
   public Canvas(XSSFSheet sheet) {
     this.sheet = sheet;
@@ -76,7 +80,15 @@ public final class Canvas {
 
   public Canvas height(int row, double points) {
     cells.height(row, (float) points);
+    heights.put(row, points);
     return this;
+  }
+
+  /** How high rows are together, in points; those that were given no height are of one line. */
+  public double heightOf(int first, int end) {
+    return IntStream.range(first, end)
+        .mapToDouble(row -> heights.getOrDefault(row, Heights.points(1)))
+        .sum();
   }
 
   /** An address on this sheet as its own formulas write it. */

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Names;
@@ -31,9 +30,6 @@ public final class BidPage {
   private static final int[] WIDTHS = {24, 24, 34, 8, 13};
   private static final int LAST = WIDTHS.length - 1;
 
-  /** Lines that fit on a page; the headings are repeated where there are more. */
-  private static final int PAGE = 45;
-
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
@@ -43,6 +39,8 @@ public final class BidPage {
   private final FilledBid filled;
   private final Catalogue catalogue;
   private final UnitSystem system;
+  private final List<Integer> rooms = new ArrayList<>();
+  private int heading;
   private int next;
 
   public BidPage(XSSFSheet sheet, Look look, FilledBid filled) {
@@ -61,12 +59,14 @@ public final class BidPage {
     Pages.widths(page.sheet(), WIDTHS);
     top(date);
     scope();
+    int closing = next;
     price(price, places, coin);
     list("Not included", excluded());
     list("Validity", List.of(validity(date)));
     list("Notes", notes());
     acceptance();
     Pages.upright(page.sheet(), WIDTHS.length, next);
+    new BidBreaks(page, heading).set(rooms, closing, next);
     // the file is none of the customer's business
     page.sheet().getFooter().setLeft(filled.bid().job().replace("&", "&&"));
   }
@@ -93,8 +93,8 @@ public final class BidPage {
     for (int i = 0; i < headings.size(); i++) {
       page.text(next, i, headings.get(i), look.band(i > 2));
     }
-    int heading = next++;
-    List<Group> rooms =
+    heading = next++;
+    List<Group> groups =
         Group.of(
             filled,
             line ->
@@ -102,18 +102,16 @@ public final class BidPage {
                     Names.key(line.line().text(InputColumn.FLOOR)),
                     Names.key(line.line().text(InputColumn.ROOM))),
             HoursKeys::room);
-    for (Group room : rooms) {
+    for (Group room : groups) {
       boolean first = true;
       for (FilledLine line : room.lines().stream().filter(BidPage::hasScope).toList()) {
         if (first) {
+          rooms.add(next);
           page.text(next, 0, place(line), own.roomText());
         }
         line(line, first);
         first = false;
       }
-    }
-    if (next - heading > PAGE) {
-      page.sheet().setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
     }
     next++;
   }
