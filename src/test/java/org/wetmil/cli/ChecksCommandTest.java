@@ -40,7 +40,7 @@ class ChecksCommandTest {
     assertThat(ran.code()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().get(0))
-        .isEqualTo("No check is called \"no-tip-kode\"; meant may be no-tip-code or no-tip.");
+        .isEqualTo("No check is called \"no-tip-kode\"; meant may be no-tip-code.");
   }
 
   @Test
