@@ -19,6 +19,14 @@ public enum Kind {
     };
   }
 
+  /** The word with the source; a source that begins with the word says it alone. */
+  public String with(String source) {
+    if (source.startsWith(word())) {
+      return source;
+    }
+    return source.isEmpty() ? word() : word() + ": " + source;
+  }
+
   static Kind of(String word) {
     return valueOf(word.strip().toUpperCase(Locale.ROOT));
   }

@@ -57,15 +57,13 @@ final class ChecksCommand implements Runnable {
   }
 
   private static void print(PrintWriter out, Check check) {
-    String source = check.source().isEmpty() ? "" : ": " + check.source();
     out.printf(
         Locale.ROOT,
-        "%s (%s): %s%n    %s%n    rests on: %s%s%n",
+        "%s (%s): %s%n    %s%n    rests on: %s%n",
         check.id(),
         check.severity().name().toLowerCase(Locale.ROOT),
         check.title(),
         check.why(),
-        check.kind().word(),
-        source);
+        check.kind().with(check.source()));
   }
 }

@@ -106,7 +106,7 @@ public final class ReadmeTables {
               "`" + check.id() + "`",
               check.severity().name().toLowerCase(Locale.ROOT),
               check.title(),
-              check.kind().word() + (check.source().isEmpty() ? "" : ": " + check.source())));
+              check.kind().with(check.source())));
     }
     return table(List.of("Check", "Severity", "What it looks at", "Rests on"), rows);
   }
@@ -121,7 +121,7 @@ public final class ReadmeTables {
           List.of(
               setting.title(),
               (value.text() + " " + (value.text().isEmpty() ? "" : unit)).strip(),
-              value.kind().word() + (value.source().isEmpty() ? "" : ": " + value.source()),
+              value.kind().with(value.source()),
               row.text("Meaning")));
     }
     return table(List.of("Setting", "Built in", "Rests on", "What it does"), rows);

@@ -103,7 +103,7 @@ final class ReconcileBasis {
     String unit = entry.quantity().isNumber() ? entry.quantity().base().symbol() : "";
     String from =
         taken.file().isEmpty()
-            ? entry.kind().word() + ": " + entry.source()
+            ? entry.kind().with(entry.source())
             : "yours: " + taken.file() + ", " + sheetOnly(entry.origin().text());
     setting(
         taken.setting().title(),
