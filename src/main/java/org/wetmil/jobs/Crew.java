@@ -8,7 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
-import org.wetmil.workbook.copy.LibraryClasses;
+import org.wetmil.workbook.copy.SpreadsheetClasses;
 
 /**
  * The threads of a run over several workbooks. Small workbooks are worked on side by side; a large
@@ -36,7 +36,7 @@ final class Crew implements AutoCloseable {
   }
 
   private static ExecutorService threads(int hands) {
-    LibraryClasses.load();
+    SpreadsheetClasses.load();
     return Executors.newFixedThreadPool(hands, Crew::thread);
   }
 

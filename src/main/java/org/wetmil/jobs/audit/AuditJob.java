@@ -27,7 +27,7 @@ import org.wetmil.workbook.audit.AuditWriter;
 import org.wetmil.workbook.audit.AuditedJob;
 import org.wetmil.workbook.audit.LeftOut;
 import org.wetmil.workbook.audit.TablesWriter;
-import org.wetmil.workbook.copy.LibraryClasses;
+import org.wetmil.workbook.copy.SpreadsheetClasses;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.BidReader;
@@ -130,7 +130,7 @@ public final class AuditJob {
 
   /** On all cores, in the order of the files. */
   private List<Attempt> attempts(List<Path> files, Catalogue today) {
-    LibraryClasses.load();
+    SpreadsheetClasses.load();
     AtomicInteger done = new AtomicInteger();
     return files.parallelStream()
         .map(

@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
 /** Several threads use the library from the start; none may wait for another for ever. */
-class LibraryClassesTest {
+class SpreadsheetClassesTest {
 
   /** Runs in a JVM of its own, where no class is set up. */
   static final class FromAllSides {
@@ -31,7 +31,7 @@ class LibraryClassesTest {
             "com.microsoft.schemas.vml.STStrokeJoinStyle");
 
     public static void main(String[] args) {
-      LibraryClasses.load();
+      SpreadsheetClasses.load();
       CyclicBarrier together = new CyclicBarrier(CLASSES.size());
       for (String first : CLASSES) {
         new Thread(() -> setUp(first, together)).start();

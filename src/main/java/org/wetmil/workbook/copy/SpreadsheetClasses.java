@@ -9,9 +9,9 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorkbook;
  * The classes that the spreadsheet library's types rest on. They need each other to be set up, in a
  * circle: of two threads that come to it from two sides, each waits for the other for ever.
  */
-public final class LibraryClasses {
+public final class SpreadsheetClasses {
 
-  private LibraryClasses() {}
+  private SpreadsheetClasses() {}
 
   /** Sets them up; to be called by one thread before several use the library. */
   public static void load() {
