@@ -20,9 +20,18 @@ public final class Estimator {
   private final Ratios ratios;
   private final Map<UnitSystem, TableTerms> tables = new EnumMap<>(UnitSystem.class);
   private final Map<FlowKey, GunFlow> flows = new HashMap<>();
+  private final Map<SetupKey, Setup> recommended = new HashMap<>();
 
   /** What the flow at the gun depends on besides the orifice. */
   private record FlowKey(String coating, double thinner, Pressure pressure, String sprayer) {}
+
+  /**
+   * What the recommended setup depends on; many lines of a bid are alike in it.
+   *
+   * @param guarded the sprayer as the line names it, known or not: guards on hand are listed for it
+   */
+  private record SetupKey(
+      FlowKey flow, String guarded, String surface, Stroke stroke, double targetMil) {}
 
   /** A line on its way: what is wanted before its room can be judged. */
   private record Draft(Work work, Terms terms, Area area, Rooms.Room room) {}
@@ -85,9 +94,19 @@ public final class Estimator {
     }
     Stroke stroke = Stroke.of(work.surface(), area.narrowestIn(), catalogue);
     CoatPlan coats = CoatPlan.of(work, catalogue);
-    GunFlow flow = flow(work);
+    FlowKey flowKey = flowKey(work);
+    GunFlow flow =
+        flows.computeIfAbsent(flowKey, key -> new GunFlow(catalogue, work, key.pressure()));
     TipChooser chooser = new TipChooser(catalogue, work, stroke, flow, coats.targetMil());
-    Setup recommended = chooser.choose();
+    Setup recommended =
+        this.recommended.computeIfAbsent(
+            new SetupKey(
+                flowKey,
+                work.line().text(InputColumn.SPRAYER),
+                work.surface().name(),
+                stroke,
+                coats.targetMil()),
+            key -> chooser.choose());
     Setup planned = work.planned() == null ? null : chooser.judge(work.planned());
     boolean plannedWorks = planned != null && planned.gun().flowGpm() > 0;
     Setup followed = followsPlanned && plannedWorks ? planned : recommended;
@@ -103,11 +122,9 @@ public final class Estimator {
         figures.of(area, stroke, coats, flow, recommended, followed, draft.room()));
   }
 
-  private GunFlow flow(Work work) {
-    Pressure pressure = Pressure.of(work, catalogue);
+  private FlowKey flowKey(Work work) {
     String sprayer = work.sprayer() == null ? "" : work.sprayer().name();
-    return flows.computeIfAbsent(
-        new FlowKey(work.coating().name(), work.thinnerShare(), pressure, sprayer),
-        key -> new GunFlow(catalogue, work, pressure));
+    return new FlowKey(
+        work.coating().name(), work.thinnerShare(), Pressure.of(work, catalogue), sprayer);
   }
 }

@@ -32,6 +32,7 @@ final class Figures {
   private final Terms terms;
   private final Ratios ratios;
   private final Map<FilledColumn, Figure> cells = new EnumMap<>(FilledColumn.class);
+  private final Map<FilledColumn, Expr> leaves = new EnumMap<>(FilledColumn.class);
 
   Figures(Catalogue catalogue, Work work, Terms terms, Ratios ratios) {
     this.catalogue = catalogue;
@@ -340,8 +341,8 @@ final class Figures {
     return cells;
   }
 
-  /** Another filled cell of the line, with the value that it has. */
+  /** Another filled cell of the line, with the value that it has; formulas share the leaf. */
   private Expr cell(FilledColumn column) {
-    return terms.filled(column, cells.get(column).number());
+    return leaves.computeIfAbsent(column, key -> terms.filled(key, cells.get(key).number()));
   }
 }

@@ -210,6 +210,15 @@ class ChoiceTest {
         .isEqualTo("517");
     // a tip without a fit is not held back; 515 lays the target a little slowly
     assertThat(choose(tables, walls()).tip().code()).isEqualTo("515");
+    // nor does a line take what another may, whose sprayer stands in no table
+    Bid both =
+        Bids.bid(
+            tables,
+            UnitSystem.US,
+            Bids.line(walls()),
+            Bids.line(walls(InputColumn.SPRAYER, "big ones")));
+    assertThat(Estimator.fill(both).lines().map(line -> line.recommended().tip().code()))
+        .containsExactly("515", "517");
   }
 
   @Test
@@ -365,6 +374,25 @@ class ChoiceTest {
   }
 
   /** One at the gun and one at the pump stand under each other and keep their own flow. */
+  /** One cell after another of a line is that of another line, and both stand in one bid. */
+  @Test
+  void linesOfOneBidDoNotShareASetupThatIsNotTheirs() {
+    RandomBids bids = new RandomBids(41);
+    for (int i = 0; i < 60; i++) {
+      RandomBids.Sample sample = bids.next();
+      BidLine other = bids.line();
+      List<BidLine> alike = new ArrayList<>(List.of(sample.line()));
+      other
+          .values()
+          .forEach((column, value) -> alike.add(Bids.changed(sample.line(), column, value)));
+      Bid together = Bids.bid(sample.catalogue(), sample.basis(), alike.toArray(BidLine[]::new));
+      List<Setup> alone = alike.stream().map(line -> sample.fill(line).recommended()).toList();
+      assertThat(Estimator.fill(together).lines().map(FilledLine::recommended))
+          .as("sample %s: %s", i, sample.line())
+          .isEqualTo(alone);
+    }
+  }
+
   @Test
   void linesDoNotShareAFlowThatIsNotTheirs() {
     BidLine gun = atGun(2000).line();
