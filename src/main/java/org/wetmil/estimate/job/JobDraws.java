@@ -1,7 +1,6 @@
 package org.wetmil.estimate.job;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,21 +29,26 @@ import org.wetmil.estimate.likely.Strata;
  */
 public final class JobDraws {
   /** Draws of a job: the sampling error of its ends is about half a percent. */
-  static final int DRAWS = 4_000;
+  static final int DRAWS = FactorDraws.DRAWS;
 
   /** Lines drawn one by one. */
   static final int MOST_SINGLE = 200;
 
-  /** The same for every job; making it costs more than a draw. */
-  private static final Strata STRATA = new Strata(DRAWS);
+  /** What a factor is that does not move. */
+  private static final double[] CERTAIN = FactorDraws.certain();
 
-  private final Spreads spreads;
-  private final String job;
   private final List<Lot> lots;
+  private final Map<Factor, FactorDraws> factors = new EnumMap<>(Factor.class);
   private final double[] sprayHours = new double[DRAWS];
   private final Map<Object, double[]> paintGal = new LinkedHashMap<>();
-  private final Map<Factor, double[]> common = new HashMap<>();
-  private final Map<Factor, double[]> own = new HashMap<>();
+
+  /**
+   * Draws of a job were one factor alone uncertain.
+   *
+   * @param paintGal paint of all lines that count, draw by draw
+   * @param sprayHours person-hours of their spraying, draw by draw
+   */
+  record Alone(double[] paintGal, double[] sprayHours) {}
 
   /** Lines drawn together: one, or the small ones of a kind. */
   private static final class Lot {
@@ -79,14 +83,9 @@ public final class JobDraws {
   }
 
   private JobDraws(String job, Spreads spreads, List<Lot> lots) {
-    this.job = job;
-    this.spreads = spreads;
     this.lots = lots;
     for (Factor factor : Factor.values()) {
-      double[] values = STRATA.lognormal(0, spreads.commonSigma(factor));
-      short[] order = STRATA.order(Strata.seed(job + "\n" + factor));
-      common.put(factor, ordered(values, order));
-      own.put(factor, STRATA.lognormal(0, spreads.ownSigma(factor)));
+      factors.put(factor, new FactorDraws(job, factor, spreads));
     }
     lots.forEach(this::draw);
   }
@@ -105,8 +104,24 @@ public final class JobDraws {
   }
 
   /** The same job were one factor alone uncertain. */
-  public JobDraws only(Factor factor) {
-    return new JobDraws(job, spreads.only(factor), lots);
+  Alone only(Factor factor) {
+    double[] paint = new double[DRAWS];
+    double[] hours = new double[DRAWS];
+    for (Lot lot : lots) {
+      double[] drawn = drawn(lot, factor);
+      double least = factor == Factor.TRANSFER ? lot.transfer : 0;
+      add(paint, lot.paint, factor == Factor.TRIGGER ? CERTAIN : drawn, least);
+      add(hours, lot.spray, factor == Factor.KEPT ? CERTAIN : drawn, least);
+    }
+    return new Alone(paint, hours);
+  }
+
+  /** Compared by hand, here and where a lot is drawn: a call for each number costs half of it. */
+  private static void add(double[] sum, double figure, double[] times, double least) {
+    for (int i = 0; i < DRAWS; i++) {
+      double drawn = times[i];
+      sum[i] += figure * (drawn > least ? drawn : least);
+    }
   }
 
   private static List<Lot> lots(Map<?, List<FilledLine>> groups, int mostSingle) {
@@ -185,40 +200,15 @@ public final class JobDraws {
     double ofPaint = lot.paint;
     double ofSpray = lot.spray;
     for (int i = 0; i < hours.length; i++) {
-      double both = film[i] * Math.max(transfer, stays[i]);
+      double stay = stays[i];
+      double both = film[i] * (stay > transfer ? stay : transfer);
       paint[i] += ofPaint * both * kept[i];
       hours[i] += ofSpray * both * trigger[i];
     }
   }
 
-  /** A factor of the job and one of the line's own, together. */
   private double[] drawn(Lot lot, Factor factor) {
-    double[] shared = common.get(factor);
-    if (spreads.ownSigma(factor) == 0) {
-      return shared;
-    }
-    double[] values = lot.lines() > 1 ? average(factor, lot.lines()) : own.get(factor);
-    short[] order =
-        lot.orders.computeIfAbsent(
-            factor, each -> STRATA.order(Strata.seed(job + "\n" + each + "\n" + lot.id)));
-    double[] drawn = new double[DRAWS];
-    for (int i = 0; i < DRAWS; i++) {
-      drawn[i] = shared[i] * values[order[i]];
-    }
-    return drawn;
-  }
-
-  /** The average of a factor over n lines, as a lognormal of the same mean and variance. */
-  private double[] average(Factor factor, double n) {
-    double variance = spreads.ownSigma(factor) * spreads.ownSigma(factor);
-    double sigma2 = Math.log1p(Math.expm1(variance) / n);
-    return STRATA.lognormal(variance / 2 - sigma2 / 2, Math.sqrt(sigma2));
-  }
-
-  private static double[] ordered(double[] values, short[] order) {
-    double[] ordered = new double[values.length];
-    Arrays.setAll(ordered, i -> values[order[i]]);
-    return ordered;
+    return factors.get(factor).of(lot.id, lot.lines(), lot.orders);
   }
 
   /**

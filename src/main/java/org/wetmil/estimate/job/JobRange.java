@@ -48,17 +48,21 @@ public record JobRange(
     Maker maker = new Maker(filled, hours, order);
     List<Driver> drivers = new ArrayList<>();
     for (Factor factor : Factor.values()) {
-      JobDraws alone = draws.only(factor);
-      drivers.add(new Driver(factor, maker.paint(alone), maker.hours(alone, JobFigure.TOTAL)));
+      JobDraws.Alone alone = draws.only(factor);
+      drivers.add(
+          new Driver(
+              factor,
+              maker.paint(alone.paintGal()),
+              maker.hours(alone.sprayHours(), JobFigure.TOTAL)));
     }
     Optional<PricedDraws> priced =
         price.price().map(stated -> new PricedDraws(filled, draws, hours, order, stated));
     boolean asked =
         price.price().isPresent() && PriceTerms.of(filled.bid().catalogue()).asked() != null;
     return new JobRange(
-        maker.paint(draws),
-        maker.hours(draws, JobFigure.TOTAL),
-        maker.hours(draws, JobFigure.DAYS),
+        maker.paint(draws.paintGal()),
+        maker.hours(draws.sprayHours(), JobFigure.TOTAL),
+        maker.hours(draws.sprayHours(), JobFigure.DAYS),
         priced.map(draw -> draw.band(Price::direct)),
         priced.filter(draw -> !asked).map(draw -> draw.band(Price::beforeTax)),
         priced.filter(draw -> !asked).map(draw -> draw.band(Price::total)),
@@ -67,16 +71,16 @@ public record JobRange(
 
   /** Ranges of paint and hours from draws. */
   private record Maker(FilledBid filled, JobHours stated, Order order) {
-    Band paint(JobDraws draws) {
-      double[] paint = draws.paintGal();
+    Band paint(double[] linesGal) {
+      double[] paint = linesGal.clone();
       double hose = order.hoseGal();
       Arrays.setAll(paint, i -> paint[i] + hose);
       return JobDraws.band(paint, filled.total(FilledColumn.PAINT) + hose);
     }
 
     /** More spraying never makes fewer hours or days, so the ends follow from those of it. */
-    Band hours(JobDraws draws, JobFigure figure) {
-      Band spray = JobDraws.band(draws.sprayHours(), stated.number(JobFigure.SPRAY));
+    Band hours(double[] sprayHours, JobFigure figure) {
+      Band spray = JobDraws.band(sprayHours, stated.number(JobFigure.SPRAY));
       return Band.around(
           stated.withSpray(filled.bid(), spray.low()).number(figure),
           stated.number(figure),

@@ -2,7 +2,6 @@ package org.wetmil.estimate.likely;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
@@ -53,16 +52,6 @@ public record Spreads(Map<Factor, Double> sigmas, double common) {
    */
   public static double insideOf(double width) {
     return 2 * NORMAL.cumulativeProbability(width * Z) - 1;
-  }
-
-  /** One factor as it is, all others certain. */
-  public Spreads only(Factor factor) {
-    return new Spreads(
-        sigmas.entrySet().stream()
-            .collect(
-                Collectors.toMap(
-                    Map.Entry::getKey, each -> each.getKey() == factor ? each.getValue() : 0.0)),
-        common);
   }
 
   public double sigma(Factor factor) {

@@ -30,14 +30,4 @@ class SpreadsTest {
     assertThat(SPREADS.together(Factor.FILM, Factor.TRANSFER, Factor.TRIGGER))
         .isCloseTo(1.3, within(1e-12));
   }
-
-  @Test
-  void oneFactorAloneLeavesTheOthersCertain() {
-    Spreads only = SPREADS.only(Factor.FILM);
-
-    assertThat(only.sigma(Factor.FILM)).isEqualTo(0.4);
-    assertThat(only.sigma(Factor.TRANSFER)).isZero();
-    assertThat(only.together(Factor.values())).isEqualTo(0.4);
-    assertThat(only.common()).isEqualTo(0.36);
-  }
 }
