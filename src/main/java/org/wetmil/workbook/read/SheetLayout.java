@@ -40,7 +40,7 @@ public record SheetLayout(
    */
   public String address(int row, int before, InputColumn column) {
     return tables.stream()
-        .filter(table -> table.lineRows().contains(row - 1))
+        .filter(table -> Collections.binarySearch(table.lineRows(), row - 1) >= 0)
         .skip(before)
         .findFirst()
         .map(
