@@ -182,8 +182,6 @@ public final class AuditJob {
         book.notFilled(),
         book.estimated().get(Measure.PAINT),
         book.estimated().get(Measure.HOURS),
-        book.price() == null ? null : book.price().beforeTax(),
-        book.price() == null ? null : book.price().direct(),
         book.moves(),
         book.checks());
   }
