@@ -20,6 +20,8 @@ import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.Executors;
+import org.wetmil.workbook.copy.SpreadsheetClasses;
 
 /** One arrow down the rooms, and each outside library behind one door. */
 @AnalyzeClasses(
@@ -76,6 +78,32 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule nothingReachesOutOfTheProgram =
       noClasses().should().dependOnClassesThat(reachOut()).orShould(startPrograms());
+
+  /** Two threads that come to these classes from two sides wait for each other for ever. */
+  @ArchTest
+  static final ArchRule whoeverWorksSideBySideSetsUpTheSpreadsheetClassesFirst =
+      classes()
+          .that()
+          .resideInAPackage(inside("jobs"))
+          .and(workSideBySide())
+          .should(
+              callMethodWhere(
+                  describe(
+                      "set up the spreadsheet classes",
+                      call ->
+                          call.getTargetOwner().isEquivalentTo(SpreadsheetClasses.class)
+                              && call.getName().equals("load"))));
+
+  private static DescribedPredicate<JavaClass> workSideBySide() {
+    return describe(
+        "work side by side",
+        worker ->
+            worker.getMethodCallsFromSelf().stream()
+                .anyMatch(
+                    call ->
+                        call.getTargetOwner().isEquivalentTo(Executors.class)
+                            || Set.of("parallel", "parallelStream").contains(call.getName())));
+  }
 
   private static DescribedPredicate<JavaClass> reachOut() {
     Set<String> names = Set.of("java.net.URI", "java.net.URL", "java.net.URLDecoder");

@@ -112,12 +112,6 @@ public record Work(
     return Double.isNaN(share) || share < 0 ? 0 : share;
   }
 
-  /** Pieces, or how often the line occurs. */
-  public double count() {
-    double count = line.number(InputColumn.COUNT);
-    return Double.isNaN(count) ? 1 : count;
-  }
-
   /** Whether the surface is rough: a texture other than smooth. */
   public boolean isRough() {
     return texture != null && texture.rough();

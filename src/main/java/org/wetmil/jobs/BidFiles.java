@@ -52,24 +52,19 @@ record BidFiles(List<Path> files, List<String> notices) {
     List<Path> files = new ArrayList<>();
     List<Path> listed = Inputs.listed(folder);
     for (Path file : listed) {
-      boolean isOld = Inputs.ending(file).equals("xls");
-      if (!Inputs.isWorkbook(file) && !isOld) {
+      if (!Inputs.isWorkbook(file) && !Inputs.isOld(file)) {
         continue;
       }
       Optional<String> other = FilledMark.otherThanABid(file);
       if (other.isPresent()) {
         notices.add(file + ": passed over, " + other.get());
-      } else if (isOld && listed.stream().anyMatch(each -> isNewer(each, file))) {
+      } else if (Inputs.isSavedAnew(file, listed)) {
         notices.add(file + ": passed over, a newer workbook of the same name counts");
       } else {
         files.add(file);
       }
     }
     return files;
-  }
-
-  private static boolean isNewer(Path other, Path old) {
-    return Inputs.isWorkbook(other) && ResultName.stem(other).equals(ResultName.stem(old));
   }
 
   private static Path place(Path file) {

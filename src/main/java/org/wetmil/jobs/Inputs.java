@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.fill.beside.FilledMark;
+import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.opc.Passwords;
 
 /**
@@ -124,7 +125,7 @@ public final class Inputs {
       return entries
           .filter(file -> !isHidden(file) && Files.isRegularFile(file))
           .filter(file -> isWorkbook(file) || OTHER.contains(ending(file)))
-          .sorted(Comparator.comparing(file -> file.getFileName().toString()))
+          .sorted(Comparator.comparing(FileName::of))
           .toList();
     } catch (IOException | UncheckedIOException e) {
       throw new WorkbookException.Unreadable(
@@ -168,8 +169,26 @@ public final class Inputs {
     }
   }
 
+  /** Whether a workbook of Excel 97-2003 was saved in a newer format beside itself. */
+  public static boolean isSavedAnew(Path file, List<Path> listed) {
+    return isOld(file)
+        && listed.stream()
+            .anyMatch(
+                other -> isWorkbook(other) && withoutEnding(other).equals(withoutEnding(file)));
+  }
+
+  private static String withoutEnding(Path file) {
+    String name = FileName.of(file);
+    return name.substring(0, name.length() - ending(file).length());
+  }
+
+  /** Whether a file is a workbook of Excel 97-2003 by the ending of its name. */
+  public static boolean isOld(Path file) {
+    return ending(file).equals("xls");
+  }
+
   /** Whether a file is hidden, or the lock of a workbook that is open in another program. */
-  public static boolean isHidden(Path file) {
+  private static boolean isHidden(Path file) {
     String name = file.getFileName().toString();
     try {
       return name.startsWith("~$") || name.startsWith(".") || Files.isHidden(file);
@@ -187,8 +206,8 @@ public final class Inputs {
     }
   }
 
-  static String ending(Path file) {
-    String name = file.getFileName().toString();
+  public static String ending(Path file) {
+    String name = FileName.of(file);
     int dot = name.lastIndexOf('.');
     return dot < 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
   }

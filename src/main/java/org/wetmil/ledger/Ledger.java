@@ -41,10 +41,6 @@ public final class Ledger {
     return new Ledger(file, source, encoding, layout);
   }
 
-  public String file() {
-    return file;
-  }
-
   public LedgerLayout layout() {
     return layout;
   }

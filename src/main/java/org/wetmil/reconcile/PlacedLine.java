@@ -45,8 +45,7 @@ public record PlacedLine(
     return switch (place) {
       case MATCHED -> how.title();
       case UNMATCHED -> reason.title();
-      case OUTSIDE -> "outside the period";
-      case LEFT_OUT -> "duplicate, left out";
+      case OUTSIDE, LEFT_OUT -> place.title();
     };
   }
 }

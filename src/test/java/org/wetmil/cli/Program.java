@@ -95,6 +95,15 @@ record Program(Process process, Path logs) {
     return new Program(builder.start(), own);
   }
 
+  /** Waits until a text is in what it has printed. */
+  void await(String stream, String text) throws IOException, InterruptedException {
+    long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+    while (lines(stream).stream().noneMatch(line -> line.contains(text))) {
+      assertThat(System.nanoTime()).as("waiting for: " + text).isLessThan(until);
+      Thread.sleep(100);
+    }
+  }
+
   Ended end() throws IOException, InterruptedException {
     return end(PATIENCE_S);
   }

@@ -22,10 +22,4 @@ public record Effect(
     double weight,
     double seen,
     double log,
-    double along) {
-
-  /** The factor on the estimate, apart from the one common to all bids. */
-  public double factor() {
-    return Math.exp(log);
-  }
-}
+    double along) {}

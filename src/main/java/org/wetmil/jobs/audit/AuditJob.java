@@ -19,6 +19,7 @@ import org.wetmil.catalogue.TableProblem;
 import org.wetmil.jobs.FillRun;
 import org.wetmil.ledger.Actuals;
 import org.wetmil.ledger.UnusableLedgerException;
+import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.audit.AuditBook;
 import org.wetmil.workbook.audit.AuditFinding;
@@ -36,10 +37,22 @@ import org.wetmil.workbook.read.BidReader;
 public final class AuditJob {
   private final AuditOptions options;
   private final AuditListener listener;
+  private final Reader reader;
+
+  /** Reads one bid, as {@link PastBook} does. */
+  @FunctionalInterface
+  interface Reader {
+    PastBook read(Path file, UnitSystem system, Catalogue today);
+  }
 
   public AuditJob(AuditOptions options, AuditListener listener) {
+    this(options, listener, PastBook::read);
+  }
+
+  AuditJob(AuditOptions options, AuditListener listener, Reader reader) {
     this.options = options;
     this.listener = listener;
+    this.reader = reader;
   }
 
   /** A bid as read, or the reason why it could not be. */
@@ -144,7 +157,7 @@ public final class AuditJob {
 
   private Attempt attempt(Path file, Catalogue today) {
     try {
-      return new Attempt(PastBook.read(file, options.system(), today), null);
+      return new Attempt(reader.read(file, options.system(), today), null);
     } catch (WorkbookException e) {
       String reason = e.getMessage();
       String path = file + ": ";
@@ -169,8 +182,6 @@ public final class AuditJob {
         book.notFilled(),
         book.estimated().get(Measure.PAINT),
         book.estimated().get(Measure.HOURS),
-        book.price() == null ? null : book.price().beforeTax(),
-        book.price() == null ? null : book.price().direct(),
         book.moves(),
         book.checks());
   }

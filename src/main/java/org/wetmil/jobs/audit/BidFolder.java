@@ -1,20 +1,16 @@
 package org.wetmil.jobs.audit;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.wetmil.jobs.Inputs;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.audit.LeftOut;
@@ -29,10 +25,6 @@ import org.wetmil.workbook.opc.FileName;
  * @param leftOut other spreadsheets, with the reason
  */
 record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
-  private static final String OLD = "xls";
-  private static final Set<String> READ = Set.of("xlsx", "xlsm", "xltx", "xltm", OLD);
-  private static final Set<String> OTHER = Set.of("xlsb", "ods");
-
   static BidFolder of(Path folder) {
     List<Path> files = spreadsheets(folder);
     Map<String, Path> byName =
@@ -41,13 +33,13 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
     List<LeftOut> leftOut = new ArrayList<>();
     List<Path> bids = new ArrayList<>();
     for (Path file : files) {
-      if (OTHER.contains(ending(file))) {
+      if (!Inputs.isWorkbook(file) && !Inputs.isOld(file)) {
         leftOut.add(
             new LeftOut(
                 FileName.of(file),
                 false,
                 "This format is not read; open it in a spreadsheet program and save it as .xlsx."));
-      } else if (isSavedAnew(file, byName)) {
+      } else if (Inputs.isSavedAnew(file, files)) {
         leftOut.add(
             new LeftOut(
                 FileName.of(file),
@@ -81,33 +73,14 @@ record BidFolder(List<Path> bids, List<LeftOut> leftOut) {
     return new BidFolder(List.copyOf(bids), List.copyOf(leftOut));
   }
 
-  /** Whether a workbook of Excel 97-2003 was saved in the newer format beside itself. */
-  private static boolean isSavedAnew(Path file, Map<String, Path> byName) {
-    String name = FileName.of(file);
-    String stem = name.substring(0, name.lastIndexOf('.') + 1);
-    return ending(file).equals(OLD)
-        && READ.stream().anyMatch(other -> !other.equals(OLD) && byName.containsKey(stem + other));
-  }
-
   private static List<Path> spreadsheets(Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new WorkbookException.Unreadable(
           folder, "this is no folder; name the folder that holds the bids.", null);
     }
-    try (Stream<Path> entries = Files.list(folder)) {
-      return entries
-          .filter(file -> !Inputs.isHidden(file) && Files.isRegularFile(file))
-          .filter(file -> READ.contains(ending(file)) || OTHER.contains(ending(file)))
-          .sorted(Comparator.comparing(FileName::of))
-          .toList();
-    } catch (IOException | UncheckedIOException e) {
-      throw new WorkbookException.Unreadable(
-          folder, "the folder cannot be read; check its permissions.", e);
-    }
-  }
-
-  private static String ending(Path file) {
-    String name = FileName.of(file);
-    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    // a list of purchases or outcomes is no bid and nothing that was left out
+    return Inputs.listed(folder).stream()
+        .filter(file -> !Inputs.ending(file).equals("csv"))
+        .toList();
   }
 }

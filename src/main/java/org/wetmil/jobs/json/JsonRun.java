@@ -28,10 +28,12 @@ public final class JsonRun implements FillListener, Closeable {
   private final Path temporary;
   private final JsonGenerator out;
 
-  private JsonRun(OutputFile files, Path temporary, JsonGenerator out) {
+  private JsonRun(OutputFile files) throws IOException {
     this.files = files;
-    this.temporary = temporary;
-    this.out = out;
+    temporary = files.temporary();
+    out = new JsonFactory().createGenerator(files.open(temporary), JsonEncoding.UTF8);
+    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+    out.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines));
   }
 
   /**
@@ -47,17 +49,27 @@ public final class JsonRun implements FillListener, Closeable {
       throw new WorkbookException.Unwritable(file, "name a file that ends in .json.", null);
     }
     OutputFile files = OutputFile.claim(inputs.files(), file, overwrite);
-    Path temporary = files.temporary();
+    Closeable begun = files;
     try {
-      JsonGenerator out =
-          new JsonFactory().createGenerator(files.open(temporary), JsonEncoding.UTF8);
-      DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-      out.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines));
-      JsonRun run = new JsonRun(files, temporary, out);
+      JsonRun run = new JsonRun(files);
+      begun = run;
       run.head(inputs, version, date);
       return run;
     } catch (IOException e) {
+      abandon(begun, e);
       throw new UncheckedIOException(e);
+    } catch (RuntimeException | Error e) {
+      abandon(begun, e);
+      throw e;
+    }
+  }
+
+  /** Leaves no file behind; nobody else will close what was not begun. */
+  private static void abandon(Closeable begun, Throwable why) {
+    try {
+      begun.close();
+    } catch (IOException | RuntimeException e) {
+      why.addSuppressed(e);
     }
   }
 

@@ -106,6 +106,9 @@ public final class WatchJob {
     try {
       PackageReader.open(file).close();
       return true;
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      // waiting mends nothing; whoever fills it says why it cannot be read
+      return true;
     } catch (WorkbookException e) {
       return false;
     }

@@ -1,6 +1,5 @@
 package org.wetmil.workbook.audit;
 
-import java.math.BigDecimal;
 import java.util.List;
 import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.tables.TableMoves;
@@ -13,8 +12,6 @@ import org.wetmil.audit.tables.TableMoves;
  * @param notFilled of them, those that are to count and lack paint and hours
  * @param paintGal paint of the whole bid in US gallons
  * @param hours person-hours of the whole bid
- * @param price before tax; null when the bid states none
- * @param direct its own direct cost; null when the bid does not price everything
  * @param moves the bid with its own tables and with today's
  * @param fired checks that fired on its lines, in their order
  */
@@ -25,7 +22,5 @@ public record AuditedJob(
     int notFilled,
     double paintGal,
     double hours,
-    BigDecimal price,
-    BigDecimal direct,
     TableMoves moves,
     List<FiredCheck> fired) {}

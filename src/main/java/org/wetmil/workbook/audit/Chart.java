@@ -28,10 +28,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextParagraph;
+import org.wetmil.workbook.look.Styles;
 
 /** A native chart in one dark tone, titled with what it shows. */
 final class Chart {
-  private static final byte[] INK = {0x2B, 0x3A, 0x42};
   private static final byte[] PALE = {(byte) 0xA9, (byte) 0xB8, (byte) 0xBE};
   private static final int TITLE_SIZE = 1100;
   private static final int TEXT_SIZE = 900;
@@ -103,14 +103,14 @@ final class Chart {
       drawn.setSmooth(false);
       drawn.setMarkerStyle(MarkerStyle.NONE);
       XDDFLineProperties stroke = new XDDFLineProperties();
-      stroke.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+      stroke.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
       stroke.setWidth(1.25);
       drawn.setLineProperties(stroke);
     }
     chart.plot(points);
     var marker =
         chart.getCTChart().getPlotArea().getScatterChartArray(0).getSerArray(0).getMarker();
-    marker.addNewSpPr().addNewSolidFill().addNewSrgbClr().setVal(INK);
+    marker.addNewSpPr().addNewSolidFill().addNewSrgbClr().setVal(Styles.SLATE);
     legend();
   }
 
@@ -142,7 +142,7 @@ final class Chart {
       if (i == 0) {
         shape.setFillProperties(new XDDFNoFillProperties());
       } else {
-        shape = filled(i == 1 ? PALE : INK);
+        shape = filled(i == 1 ? PALE : Styles.SLATE);
       }
       series.setShapeProperties(shape);
     }
@@ -181,6 +181,6 @@ final class Chart {
   private static void ink(CTTextCharacterProperties look, int size, boolean bold) {
     look.setSz(size);
     look.setB(bold);
-    look.addNewSolidFill().addNewSrgbClr().setVal(INK);
+    look.addNewSolidFill().addNewSrgbClr().setVal(Styles.SLATE);
   }
 }

@@ -23,11 +23,6 @@ public record SheetEdit(String sheet, RowAdditions additions, CellTest dropped) 
     boolean test(int row, int column);
   }
 
-  /** Adds cells and drops none. */
-  public static SheetEdit adding(String sheet, RowAdditions additions) {
-    return new SheetEdit(sheet, additions, (row, column) -> false);
-  }
-
   /** Drops cells and adds none. */
   public static SheetEdit dropping(String sheet, CellTest dropped) {
     return new SheetEdit(sheet, row -> List.of(), dropped);

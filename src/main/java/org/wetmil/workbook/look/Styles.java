@@ -16,7 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class Styles {
   public static final byte[] SLATE = rgb(0x2B, 0x3A, 0x42);
   static final byte[] MIST = rgb(0xEC, 0xF1, 0xF2);
-  static final byte[] LINE = rgb(0xB8, 0xC4, 0xC8);
+  public static final byte[] LINE = rgb(0xB8, 0xC4, 0xC8);
   static final byte[] WHITE = rgb(0xFF, 0xFF, 0xFF);
 
   private final XSSFWorkbook workbook;

@@ -34,11 +34,6 @@ public enum WorkbookKind {
     this.outputExtension = outputExtension;
   }
 
-  /** Whether workbooks of this kind can be read here. */
-  public boolean isReadable() {
-    return !outputExtension.isEmpty();
-  }
-
   /** The extension of a workbook filled from one of this kind, with its dot. */
   public String outputExtension() {
     return outputExtension;

@@ -47,11 +47,12 @@ final class BidSheetReader {
   Result read(List<BidTable> tables, Optional<UnitSystem> settings, Set<Integer> ourColumns) {
     SheetUnits units = SheetUnits.of(grid, tables, settings, remarks);
     int shown = FilledColumn.shown(catalogue).size();
+    FreeColumns columns = new FreeColumns(grid, tables, shown, ourColumns, remarks);
     for (BidTable table : tables) {
       Map<Integer, RowKind> kinds = new TableRows(grid, table, catalogue).sorted();
       LineReader read = readTable(table, kinds, units, ourColumns);
       int last = lastRow(table, read.rows());
-      int free = FreeColumns.first(grid, table, tables, last, shown, ourColumns, remarks);
+      int free = columns.first(table, last);
       layouts.add(layout(table, last, read, kinds, free));
     }
     remarkHidden();

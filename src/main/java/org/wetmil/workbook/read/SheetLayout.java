@@ -26,21 +26,13 @@ public record SheetLayout(
    * The cell of a bid line.
    *
    * @param row the line's row, from 1
+   * @param before how many lines stand to the left in the row, where tables stand side by side
    * @param column the input; null, or one that the table lacks, for the first cell of the line
    * @return as in C4; empty when no table has the row
    */
-  public String address(int row, InputColumn column) {
-    return address(row, 0, column);
-  }
-
-  /**
-   * The same where tables stand side by side.
-   *
-   * @param before how many lines stand to the left in the row
-   */
   public String address(int row, int before, InputColumn column) {
     return tables.stream()
-        .filter(table -> table.lineRows().contains(row - 1))
+        .filter(table -> Collections.binarySearch(table.lineRows(), row - 1) >= 0)
         .skip(before)
         .findFirst()
         .map(

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.reconcile;
 
 import java.util.List;
+import org.wetmil.reconcile.Place;
 import org.wetmil.reconcile.use.GroupUse;
 import org.wetmil.reconcile.use.Tally;
 import org.wetmil.workbook.look.Look;
@@ -16,9 +17,13 @@ final class AmountCells {
         LedgerField.COATING.whole()
             + ",\"=\","
             + LedgerField.STATE.whole()
-            + ",\"<>outside the period\","
+            + ",\"<>"
+            + Place.OUTSIDE.title()
+            + "\","
             + LedgerField.STATE.whole()
-            + ",\"<>duplicate, left out\"");
+            + ",\"<>"
+            + Place.LEFT_OUT.title()
+            + "\"");
 
     private final String heading;
     private final String criteria;

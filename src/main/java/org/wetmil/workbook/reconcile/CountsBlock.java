@@ -49,8 +49,8 @@ final class CountsBlock {
           reason.title(),
           result.reasons().getOrDefault(reason, NONE));
     }
-    place("Outside the period", "outside the period", result.at(Place.OUTSIDE));
-    place("Duplicates left out", "duplicate, left out", result.at(Place.LEFT_OUT));
+    place("Outside the period", Place.OUTSIDE.title(), result.at(Place.OUTSIDE));
+    place("Duplicates left out", Place.LEFT_OUT.title(), result.at(Place.LEFT_OUT));
     int last = rows.number();
     rows.row().text("Without a place", look.strong()).text("", null);
     for (int i = 0; i <= currencies.size(); i++) {

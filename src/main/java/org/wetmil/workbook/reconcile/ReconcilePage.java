@@ -1,6 +1,7 @@
 package org.wetmil.workbook.reconcile;
 
 import java.util.List;
+import java.util.Locale;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.ledger.LineKind;
@@ -24,6 +25,10 @@ final class ReconcilePage {
 
   /** All columns: the last holds the word of the flag. */
   static final int COLUMNS = TOLERANCE + 2;
+
+  static final String NO_USES =
+      "No line of the bids has an amount of paint, so that nothing is compared; see to the findings"
+          + " of the bids with the command fill.";
 
   private final XSSFSheet sheet;
   private final Look look;
@@ -50,24 +55,35 @@ final class ReconcilePage {
     if (!books.live()) {
       rows.row()
           .text(
-              "The ledgers have more than 20,000 lines: figures here are values and follow no"
-                  + " change.",
+              String.format(
+                  Locale.ROOT,
+                  "The ledgers have more than %,d lines: figures here are values and follow no"
+                      + " change.",
+                  Books.MOST_LIVE_LINES),
               look.strong());
     }
     FindingsList.leftOut(findings).ifPresent(sentence -> rows.row().text(sentence, look.strong()));
+    if (uses.isEmpty()) {
+      rows.row().text(NO_USES, look.strong());
+    }
     books.apart().ifPresent(sentence -> rows.row().text(sentence, look.strong()));
     rows.gap();
     new CountsBlock(rows, look, books).write();
     while (rows.number() < UseChart.LAST_ROW) {
       rows.gap();
     }
+    UseRows written = uses.isEmpty() ? UseRows.NONE : uses();
+    widths();
+    Pages.landscape(sheet, COLUMNS, rows.number());
+    return written;
+  }
+
+  private UseRows uses() {
     int paint = paint();
     new FlagBlock(sheet, rows, look).write(books.result().flags());
     CostBlock cost = new CostBlock(rows, look, books, paint);
     int costFirst = cost.isNeeded() ? cost.write() : 0;
     new ExplainBlock(rows, look, books, paint).write();
-    widths();
-    Pages.landscape(sheet, COLUMNS, rows.number());
     return new UseRows(paint, costFirst, uses.size());
   }
 

@@ -25,6 +25,7 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBoolean;
 import org.wetmil.reconcile.use.GroupUse;
+import org.wetmil.workbook.look.Styles;
 
 /** A native chart of bid against used by coating, its title the answer. */
 final class UseChart {
@@ -35,9 +36,6 @@ final class UseChart {
 
   /** More bars than these cannot be read. */
   private static final int MOST = 15;
-
-  private static final byte[] INK = {0x2B, 0x3A, 0x42};
-  private static final byte[] PALE = {(byte) 0xB8, (byte) 0xC4, (byte) 0xC8};
 
   private UseChart() {}
 
@@ -73,8 +71,8 @@ final class UseChart {
     bars.setBarDirection(BarDirection.BAR);
     bars.setGapWidth(45);
     bars.setVaryColors(false);
-    series(bars, byCoating, PaintColumn.BID, books, GroupUse::bidGal, PALE);
-    series(bars, byCoating, PaintColumn.USED, books, GroupUse::usedGal, INK);
+    series(bars, byCoating, PaintColumn.BID, books, GroupUse::bidGal, Styles.LINE);
+    series(bars, byCoating, PaintColumn.USED, books, GroupUse::usedGal, Styles.SLATE);
     chart.plot(bars);
     var names = chart.getCTChart().getPlotArea().getCatAxArray(0);
     names.addNewTickLblSkip().setVal(1);

@@ -11,6 +11,8 @@ import org.wetmil.workbook.stream.SheetReference;
  * @param count how many rows each block has
  */
 record UseRows(int paintFirst, int costFirst, int count) {
+  /** Without any there are no groups either, and so no formulas over them. */
+  static final UseRows NONE = new UseRows(0, 0, 0);
 
   String paint(int column) {
     return range(paintFirst, column);

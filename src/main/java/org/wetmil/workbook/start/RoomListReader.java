@@ -14,13 +14,12 @@ import org.wetmil.workbook.read.grid.OwnMarks;
 import org.wetmil.workbook.start.cobie.CobieReader;
 import org.wetmil.workbook.start.rooms.RoomList;
 import org.wetmil.workbook.start.rooms.RoomTables;
+import org.wetmil.workbook.start.rooms.Several;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
 /** Reads a room list: COBie where the workbook is that, else a table of rooms. */
 final class RoomListReader {
-  private static final int SHEETS_NAMED = 8;
-
   private RoomListReader() {}
 
   /**
@@ -38,9 +37,9 @@ final class RoomListReader {
       RoomList list =
           CobieReader.read(workbook.sheets(), grids)
               .or(tables::read)
-              .orElseThrow(() -> noRooms(file, workbook.sheets(), neither(tables)));
+              .orElseThrow(() -> noRooms(file, workbook.sheets(), neither(tables), List.of()));
       if (list.rooms().isEmpty()) {
-        throw noRooms(file, workbook.sheets(), list.source() + " names no room");
+        throw noRooms(file, workbook.sheets(), list.source() + ", names no room", list.remarks());
       }
       return list;
     }
@@ -52,18 +51,19 @@ final class RoomListReader {
         : "\"" + tables.bids().get(0) + "\" is a bid already; the command fill takes it as it is";
   }
 
-  private static WorkbookException noRooms(Path file, List<SheetPart> sheets, String why) {
-    String names =
-        sheets.stream()
-            .limit(SHEETS_NAMED)
-            .map(sheet -> "\"" + sheet.name() + "\"")
-            .collect(Collectors.joining(", "));
-    String more =
-        sheets.size() > SHEETS_NAMED ? " and " + (sheets.size() - SHEETS_NAMED) + " more" : "";
+  /**
+   * @param remarks what was found in the place of rooms
+   */
+  private static WorkbookException noRooms(
+      Path file, List<SheetPart> sheets, String why, List<String> remarks) {
+    List<String> names = sheets.stream().map(sheet -> "\"" + sheet.name() + "\"").toList();
     return new WorkbookException.NoRooms(
         file,
         "no list of rooms: looked for a COBie sheet Space, or a table headed Room or Name with one"
-            + " of Area, Perimeter, Length or Height; %s (sheets: %s%s)."
-                .formatted(why, names, more));
+            + " of Area, Perimeter, Length or Height; %s (sheets: %s).%s"
+                .formatted(
+                    why,
+                    Several.of(names),
+                    remarks.stream().map(" "::concat).collect(Collectors.joining())));
   }
 }

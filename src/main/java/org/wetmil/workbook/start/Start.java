@@ -6,16 +6,14 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.start.rooms.Room;
 import org.wetmil.workbook.start.rooms.RoomList;
+import org.wetmil.workbook.start.rooms.Several;
 
 /** Makes a bid workbook from a room list. */
 public final class Start {
-  private static final int NAMED = 8;
-
   private Start() {}
 
   /**
@@ -67,13 +65,8 @@ public final class Start {
         rooms.rooms().stream().filter(room -> !room.isMeasured()).map(Room::name).toList();
     if (!unsizedRooms.isEmpty()) {
       remarks.add(
-          "%d room(s) have no size on the list; their lines ask for it: %s%s."
-              .formatted(
-                  unsizedRooms.size(),
-                  unsizedRooms.stream().limit(NAMED).collect(Collectors.joining(", ")),
-                  unsizedRooms.size() > NAMED
-                      ? " and " + (unsizedRooms.size() - NAMED) + " more"
-                      : ""));
+          "%d room(s) have no size on the list; their lines ask for it: %s."
+              .formatted(unsizedRooms.size(), Several.of(unsizedRooms)));
     }
     long unplaced = rooms.openings().stream().filter(opening -> opening.rooms().isEmpty()).count();
     if (unplaced > 0) {

@@ -7,6 +7,7 @@ import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -18,6 +19,7 @@ import org.wetmil.catalogue.Tables;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
+import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.copy.NewWorkbook;
 import org.wetmil.workbook.fill.beside.Highlights;
 import org.wetmil.workbook.look.Texts;
@@ -40,15 +42,33 @@ final class StartWriter {
 
   static void write(
       RoomList list, List<DraftLine> lines, List<Path> inputs, Path output, boolean overwrite) {
+    OpeningRows openings = OpeningRows.of(list);
+    requireRoom(inputs.get(0), list, lines.size(), "bid lines");
+    requireRoom(inputs.get(0), list, openings.rows().size(), "rows of openings");
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       TemplateWriter.shape(workbook, list.system(), lines.size());
       StartWriter writer = new StartWriter(workbook, list.system());
       writer.lines(lines);
       writer.marks(lines);
-      writer.openings(OpeningRows.of(list).rows());
+      writer.openings(openings.rows());
       NewWorkbook.write(workbook, inputs, output, overwrite);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void requireRoom(Path file, RoomList list, int rows, String what) {
+    int most = CellAddress.MAX_ROWS - 1;
+    if (rows > most) {
+      throw new WorkbookException.TooLarge(
+          file,
+          String.format(
+              Locale.ROOT,
+              "its %,d rooms give %,d %s, more than the %,d that a sheet holds below its headings",
+              list.rooms().size(),
+              rows,
+              what,
+              most));
     }
   }
 

@@ -111,7 +111,7 @@ public final class PackageReader implements Closeable {
         throw new WorkbookException.Damaged(
             zip.file(), main, "the sheet \"" + entry.name() + "\" has lost its part");
       }
-      sheets.add(new SheetPart(entry.name(), to.target(), to.id(), entry.visibility()));
+      sheets.add(new SheetPart(entry.name(), to.target(), entry.visibility()));
     }
     return sheets;
   }

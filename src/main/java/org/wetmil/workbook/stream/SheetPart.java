@@ -5,10 +5,9 @@ package org.wetmil.workbook.stream;
  *
  * @param name as the user reads it on the tab
  * @param part name of the part within the package
- * @param relationshipId by which the workbook refers to the part
  * @param visibility whether the user can see the tab
  */
-public record SheetPart(String name, String part, String relationshipId, Visibility visibility) {
+public record SheetPart(String name, String part, Visibility visibility) {
   /** Whether a sheet's tab is shown. */
   public enum Visibility {
     VISIBLE,

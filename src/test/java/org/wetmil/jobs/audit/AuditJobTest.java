@@ -2,6 +2,7 @@ package org.wetmil.jobs.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -26,9 +27,11 @@ import org.wetmil.audit.change.PaintTable;
 import org.wetmil.audit.past.Measure;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.jobs.FillJob;
+import org.wetmil.jobs.FillRun;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.audit.FiredCheck;
+import org.wetmil.workbook.audit.LeftOut;
 
 class AuditJobTest {
   private static final LocalDate DATE = LocalDate.of(2026, 1, 5);
@@ -67,6 +70,33 @@ class AuditJobTest {
         .extracting(file -> file.file())
         .containsExactly("three.xls", "two.xlsx");
     assertThat(cells("Unreadable")).anyMatch(text -> text.contains("save it as .xlsx"));
+  }
+
+  @Test
+  void bidThatTakesTooMuchMemoryOrNeverEndsIsListedAndTheRestGoOn() throws IOException {
+    bid("deep", walls(20, 3.0, 9.0));
+    bid("large", walls(20, 3.0, 9.0));
+    bid("plain", walls(20, 3.0, 9.0));
+    AuditJob.Reader reader =
+        (file, system, today) ->
+            switch (file.getFileName().toString()) {
+              case "deep.xlsx" -> throw new StackOverflowError();
+              case "large.xlsx" -> throw new OutOfMemoryError("as a test has it");
+              default -> PastBook.read(file, system, today);
+            };
+
+    AuditReport report =
+        new AuditJob(options(null, true), (done, all) -> {}, reader).audit(folder, output);
+
+    assertThat(report.bids()).isEqualTo(1);
+    assertThat(report.unreadable())
+        .extracting(LeftOut::file, LeftOut::reason)
+        .containsExactly(
+            tuple(
+                "deep.xlsx",
+                "A fault of the program (java.lang.StackOverflowError); please report it."),
+            tuple("large.xlsx", FillRun.OUT_OF_MEMORY));
+    assertThat(cells("Unreadable")).contains(FillRun.OUT_OF_MEMORY);
   }
 
   @Test
@@ -289,9 +319,12 @@ class AuditJobTest {
     if (!actuals.isEmpty()) {
       list = Files.writeString(temporary.resolve("actuals.csv"), actuals);
     }
-    AuditOptions options =
-        new AuditOptions(list, null, UnitSystem.US, PaintTable.LOSS, null, DATE, "test", overwrite);
-    return new AuditJob(options, (done, all) -> {}).audit(folder, output);
+    return new AuditJob(options(list, overwrite), (done, all) -> {}).audit(folder, output);
+  }
+
+  private static AuditOptions options(Path actuals, boolean overwrite) {
+    return new AuditOptions(
+        actuals, null, UnitSystem.US, PaintTable.LOSS, null, DATE, "test", overwrite);
   }
 
   private static Object[] walls(double length, Double gallons, Double hours) {

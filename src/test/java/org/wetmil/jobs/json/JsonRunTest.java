@@ -161,6 +161,17 @@ class JsonRunTest {
     assertThat(folder).isEmptyDirectory();
   }
 
+  /** A date that is not there stands for whatever may go wrong while the head is written. */
+  @Test
+  void documentWhoseHeadCannotBeWrittenIsNotThere() {
+    Path json = folder.resolve("run.json");
+
+    assertThatThrownBy(() -> JsonRun.begin(json, Inputs.of(List.of(SAMPLES)), "test", null, false))
+        .isInstanceOf(NullPointerException.class);
+
+    assertThat(folder).isEmptyDirectory();
+  }
+
   @Test
   void neverWritesOverAnOlderFileUnaskedNorOverAnInputEver() throws IOException {
     Path older = Files.writeString(folder.resolve("older.json"), "older");

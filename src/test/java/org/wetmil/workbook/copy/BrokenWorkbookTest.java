@@ -79,7 +79,7 @@ class BrokenWorkbookTest {
           workbook.forEach(
               sheet ->
                   edits.add(
-                      SheetEdit.adding(
+                      Edits.adding(
                           sheet.getSheetName(),
                           row -> List.of(new AddedCell(5, 0, new CellContent.Num(row))))));
           workbook.createSheet("Ours").createRow(0).createCell(0).setCellValue("ours");

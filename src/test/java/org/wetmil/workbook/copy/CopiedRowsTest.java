@@ -283,7 +283,7 @@ class CopiedRowsTest {
   }
 
   private static SheetEdit adding(int column, CellContent content) {
-    return SheetEdit.adding("Bid", row -> List.of(new AddedCell(column, 0, content)));
+    return Edits.adding("Bid", row -> List.of(new AddedCell(column, 0, content)));
   }
 
   private Path copy(HandMade made, SheetEdit edit) {

@@ -219,7 +219,7 @@ class KeptPartsTest {
         input,
         output,
         workbook ->
-            List.of(SheetEdit.adding("Bid", row -> List.of(new AddedCell(9, 0, new Num(row))))));
+            List.of(Edits.adding("Bid", row -> List.of(new AddedCell(9, 0, new Num(row))))));
   }
 
   private static void assertSameMeaning(Path input, Path output) {

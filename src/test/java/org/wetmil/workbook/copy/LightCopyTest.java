@@ -69,7 +69,7 @@ class LightCopyTest {
           style.setFillForegroundColor(IndexedColors.LEMON_CHIFFON.getIndex());
           int index = style.getIndex();
           return List.of(
-              SheetEdit.adding(
+              Edits.adding(
                   "Bid",
                   row ->
                       List.of(
@@ -139,8 +139,7 @@ class LightCopyTest {
   }
 
   private void add(AddedCell... cells) {
-    LightCopy.write(
-        input, output, workbook -> List.of(SheetEdit.adding("Bid", row -> List.of(cells))));
+    LightCopy.write(input, output, workbook -> List.of(Edits.adding("Bid", row -> List.of(cells))));
   }
 
   private RawCell cell(String sheet, int row, int column) {
@@ -202,8 +201,7 @@ class LightCopyTest {
           public List<SheetEdit> shape(LeanWorkbook workbook) {
             during.addAll(openCopies(folder));
             during.addAll(openCopies(temporaries));
-            return List.of(
-                SheetEdit.adding("Bid", row -> List.of(new AddedCell(5, 0, new Num(row)))));
+            return List.of(Edits.adding("Bid", row -> List.of(new AddedCell(5, 0, new Num(row)))));
           }
 
           @Override

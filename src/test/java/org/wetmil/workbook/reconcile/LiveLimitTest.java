@@ -56,6 +56,17 @@ class LiveLimitTest {
     }
   }
 
+  @Test
+  void withoutAnyPaintBidThePageSaysSoInThePlaceOfTables() throws IOException {
+    try (XSSFWorkbook book = reconciled(List.of(), "Job,Item,Qty,Unit", "Loft,latex,1,gal")) {
+      assertThat(texts(book.getSheet("Reconcile"), 60))
+          .contains(ReconcilePage.NO_USES, "Unmatched in all")
+          .doesNotContain("Job", "Paint by job and coating");
+      assertThat(book.getSheet("By coating").getLastRowNum()).isZero();
+      assertThat(book.getSheet("By job").getLastRowNum()).isZero();
+    }
+  }
+
   /** One gallon of latex a line. */
   private XSSFWorkbook reconciled(int lines) throws IOException {
     String[] text =
@@ -64,7 +75,11 @@ class LiveLimitTest {
                 IntStream.range(0, lines).mapToObj(i -> "Loft,N-" + i + ",latex,1,gal,30.00"))
             .toArray(String[]::new);
     BidUse use = new BidUse("latex", "latex", 9, 9, 1.5, 6.65, 10, 0.7, 0.05, 1, null, 1);
-    BidJob job = new BidJob("Loft", List.of(use), "", Map.of(), List.of());
+    return reconciled(List.of(use), text);
+  }
+
+  private XSSFWorkbook reconciled(List<BidUse> uses, String... text) throws IOException {
+    BidJob job = new BidJob("Loft", uses, "", Map.of(), List.of());
     Path file = folder.resolve("reconciled.xlsx");
     new ReconcileWriter(
             Reconciler.reconcile(
@@ -91,7 +106,11 @@ class LiveLimitTest {
   }
 
   private static List<String> texts(Sheet sheet) {
-    return IntStream.rangeClosed(0, 6)
+    return texts(sheet, 7);
+  }
+
+  private static List<String> texts(Sheet sheet, int rows) {
+    return IntStream.range(0, rows)
         .mapToObj(sheet::getRow)
         .filter(row -> row != null && row.getCell(0) != null)
         .map(row -> row.getCell(0).toString())

@@ -48,6 +48,26 @@ class CobieStartTest {
   }
 
   @Test
+  void rowsWithoutANameOrWithOneThatWasThereAreNamed() {
+    Started bid =
+        Started.of(
+            new Cobie("meters", "square meters")
+                .space("A101", "Foyer", "Ground", 2.7, 20)
+                .space("a101 ", "Office", "Ground", 2.7, 30)
+                .space("n/a", "Store", "Ground", 2.7, 10)
+                .space("n/a", "n/a", "n/a", "n/a", "n/a")
+                .write(folder));
+
+    assertThat(bid.made().rooms()).isEqualTo(1);
+    assertThat(bid.made().remarks())
+        .contains(
+            "sheet Space: not read, as no room is named there: row 4. Type a name in each that is"
+                + " a room.",
+            "sheet Space: not read, as a row above has the name: \"a101\" (row 3). Give each room"
+                + " a name of its own.");
+  }
+
+  @Test
   void perimeterBecomesLengthWithWidthBlankAndNotesSaySo() {
     Started bid =
         Started.of(

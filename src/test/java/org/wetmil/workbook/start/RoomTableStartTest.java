@@ -161,6 +161,23 @@ class RoomTableStartTest {
   }
 
   @Test
+  void roomsThatAllReadAsTitlesAreNamedInTheRefusal() {
+    Path list =
+        new Book()
+            .sheet("Rooms")
+            .row("Room", "Length (ft)", "Width (ft)", "Height (ft)")
+            .row()
+            .row("Foyer")
+            .row()
+            .row("Office")
+            .write(folder, "rooms.xlsx");
+
+    assertThatThrownBy(() -> Started.of(list))
+        .isInstanceOf(WorkbookException.NoRooms.class)
+        .hasMessageContaining("\"Foyer\" (row 3), \"Office\" (row 5). Type a size, or a dash");
+  }
+
+  @Test
   void wordsUnderWallsCeilingAndFloorAreFinishes() {
     Started bid =
         Started.of(

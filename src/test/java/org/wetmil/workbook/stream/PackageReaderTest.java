@@ -133,9 +133,8 @@ class PackageReaderTest {
     try (PackageReader reader = PackageReader.open(write(made))) {
       assertThat(reader.sheets())
           .containsExactly(
-              new SheetPart("Old", "xl/work sheets/b.xml", "o", SheetPart.Visibility.VERY_HIDDEN),
-              new SheetPart(
-                  "Bid", "xl/worksheets/sheet1.xml", "rId1", SheetPart.Visibility.VISIBLE));
+              new SheetPart("Old", "xl/work sheets/b.xml", SheetPart.Visibility.VERY_HIDDEN),
+              new SheetPart("Bid", "xl/worksheets/sheet1.xml", SheetPart.Visibility.VISIBLE));
       assertThat(reader.date1904()).isTrue();
       assertThat(reader.definedNames())
           .containsExactly(

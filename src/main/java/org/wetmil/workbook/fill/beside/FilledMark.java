@@ -69,7 +69,7 @@ public final class FilledMark {
   private static List<CustomProperty> properties(Path file, Passwords passwords) {
     try (PackageReader reader = PackageReader.open(file, passwords)) {
       return reader.customProperties();
-    } catch (WorkbookException e) {
+    } catch (WorkbookException | OutOfMemoryError | StackOverflowError e) {
       // what cannot be read carries no mark; whoever fills it says why it cannot be read
       return List.of();
     }

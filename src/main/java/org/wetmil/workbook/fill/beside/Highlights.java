@@ -28,6 +28,7 @@ public final class Highlights {
 
   static void add(XSSFSheet sheet, List<SheetPlan.Block> blocks) {
     int priority = nextPriority(sheet);
+    long look = look(sheet);
     for (SheetPlan.Block block : blocks) {
       int first = block.table().firstRow();
       int last = block.table().lastRow();
@@ -37,7 +38,8 @@ public final class Highlights {
               sheet,
               rule(block.letters(FilledColumn.FINDINGS), first + 1, column.getKey().heading()),
               new CellRangeAddress(first, last, column.getValue(), column.getValue()),
-              priority++);
+              priority++,
+              look);
         }
       }
     }
@@ -58,18 +60,28 @@ public final class Highlights {
    * @param priority of the rule, unlike that of all others
    */
   public static void hatch(XSSFSheet sheet, String formula, CellRangeAddress cells, int priority) {
-    CTDxf look = CTDxf.Factory.newInstance();
-    CTPatternFill fill = look.addNewFill().addNewPatternFill();
-    fill.setPatternType(STPatternType.LIGHT_DOWN);
-    fill.addNewFgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A});
-    fill.addNewBgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0});
+    hatch(sheet, formula, cells, priority, look(sheet));
+  }
+
+  private static void hatch(
+      XSSFSheet sheet, String formula, CellRangeAddress cells, int priority, long look) {
     CTConditionalFormatting format = sheet.getCTWorksheet().addNewConditionalFormatting();
     format.setSqref(List.of(cells.formatAsString()));
     CTCfRule rule = format.addNewCfRule();
     rule.setType(STCfType.EXPRESSION);
     rule.addFormula(formula);
     rule.setPriority(priority);
-    rule.setDxfId(new StylesOnce(sheet.getWorkbook()).conditional(look));
+    rule.setDxfId(look);
+  }
+
+  /** The number of the look in the workbook. */
+  private static long look(XSSFSheet sheet) {
+    CTDxf look = CTDxf.Factory.newInstance();
+    CTPatternFill fill = look.addNewFill().addNewPatternFill();
+    fill.setPatternType(STPatternType.LIGHT_DOWN);
+    fill.addNewFgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xC9, 0x7B, 0x2A});
+    fill.addNewBgColor().setRgb(new byte[] {(byte) 0xFF, (byte) 0xFB, (byte) 0xE3, (byte) 0xC0});
+    return new StylesOnce(sheet.getWorkbook()).conditional(look);
   }
 
   /** Whether the Findings cell has a line that begins with a column's name. */

@@ -17,7 +17,11 @@ public final class HeadingFinder {
   /** The first headings stand within these rows. */
   public static final int FIRST_ROWS = 40;
 
-  private static final int GREATEST_DEPTH = 3;
+  /** Rows that the headings of one table may be stacked in. */
+  public static final int GREATEST_DEPTH = 3;
+
+  /** Rows of units below headings. */
+  private static final int UNIT_ROWS = 1;
 
   /** Names that a row must add to be a row of headings; one alone may be a label of the sheet. */
   private static final int NEW_NAMES = 2;
@@ -57,12 +61,21 @@ public final class HeadingFinder {
     return grid.rows(0, FIRST_ROWS - 1).stream().mapToInt(this::knownCells).sum() >= NEW_NAMES;
   }
 
-  /** Of headings that overlap, those with more known names stay. */
+  /**
+   * Of headings that overlap, those with more known names stay. Looked for from the end, where the
+   * lowest are, and no further up than they can be: a sheet may have thousands.
+   */
   private static void add(List<HeadingBlock> found, HeadingBlock block) {
-    List<HeadingBlock> rivals =
-        found.stream()
-            .filter(other -> block.firstRow() <= other.lastRow() && block.isAboveOrBelow(other))
-            .toList();
+    List<HeadingBlock> rivals = new ArrayList<>();
+    for (int i = found.size() - 1; i >= 0; i--) {
+      HeadingBlock other = found.get(i);
+      if (other.headingRow() + UNIT_ROWS < block.firstRow()) {
+        break;
+      }
+      if (block.firstRow() <= other.lastRow() && block.isAboveOrBelow(other)) {
+        rivals.add(other);
+      }
+    }
     if (rivals.stream().allMatch(other -> other.known() < block.known())) {
       found.removeAll(rivals);
       found.add(block);

@@ -40,10 +40,6 @@ public record BidTable(
     return chosen.columns();
   }
 
-  public boolean isHeading(int row) {
-    return again.stream().anyMatch(each -> row >= each.firstRow() && row <= each.lastRow());
-  }
-
   /** Whether rows of both may lie at the same height without sharing a column. */
   public boolean isBeside(BidTable other) {
     return !block.isAboveOrBelow(other.block)

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.read.table;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import org.wetmil.catalogue.Catalogue;
@@ -37,12 +38,12 @@ public final class TableFinder {
   public List<BidTable> find(HeadingWords words) {
     List<HeadingBlock> blocks = new HeadingFinder(grid, words).find();
     List<BidTable> tables = new ArrayList<>();
-    List<HeadingBlock> done = new ArrayList<>();
-    for (HeadingBlock block : blocks) {
-      if (!done.contains(block)) {
-        List<HeadingBlock> again = repetitions(block, blocks);
-        done.addAll(again);
-        tables.add(table(block, again, blocks));
+    BitSet done = new BitSet();
+    for (int at = 0; at < blocks.size(); at++) {
+      if (!done.get(at)) {
+        BitSet again = repetitions(at, blocks);
+        done.or(again);
+        tables.add(table(at, again, blocks));
       }
     }
     return tables;
@@ -78,39 +79,58 @@ public final class TableFinder {
   }
 
   /** Later headings that name the same columns, with no other headings between. */
-  private static List<HeadingBlock> repetitions(HeadingBlock block, List<HeadingBlock> blocks) {
-    List<HeadingBlock> again = new ArrayList<>();
-    for (HeadingBlock later : blocks) {
+  private static BitSet repetitions(int at, List<HeadingBlock> blocks) {
+    HeadingBlock block = blocks.get(at);
+    BitSet again = new BitSet();
+    for (int i = at + 1; i < blocks.size(); i++) {
+      HeadingBlock later = blocks.get(i);
       if (later.firstRow() > block.lastRow() && later.isAboveOrBelow(block)) {
         if (!later.repeats(block)) {
           break;
         }
-        again.add(later);
+        again.set(i);
       }
     }
     return again;
   }
 
-  private BidTable table(HeadingBlock block, List<HeadingBlock> again, List<HeadingBlock> blocks) {
+  /** Last row above the next headings; of stacked ones, a later one may begin higher up. */
+  private int lastRow(int at, BitSet again, List<HeadingBlock> blocks) {
+    HeadingBlock block = blocks.get(at);
+    int last = grid.lastRow();
+    for (int i = at + 1; i < blocks.size(); i++) {
+      HeadingBlock other = blocks.get(i);
+      if (other.headingRow() - HeadingFinder.GREATEST_DEPTH >= last) {
+        break;
+      }
+      if (!again.get(i) && other.firstRow() > block.lastRow() && other.isAboveOrBelow(block)) {
+        last = Math.min(last, other.firstRow() - 1);
+      }
+    }
+    return last;
+  }
+
+  private BidTable table(int at, BitSet again, List<HeadingBlock> blocks) {
+    HeadingBlock block = blocks.get(at);
     Optional<TableRef> excel =
         excelTables.stream()
             .filter(each -> each.headerRows() > 0 && each.range().firstRow() == block.headingRow())
             .filter(each -> each.range().firstColumn() <= block.lastColumn())
             .filter(each -> each.range().lastColumn() >= block.firstColumn())
             .findFirst();
-    int lastRow =
-        blocks.stream()
-            .filter(other -> other.firstRow() > block.lastRow() && !again.contains(other))
-            .filter(other -> other.isAboveOrBelow(block))
-            .mapToInt(other -> other.firstRow() - 1)
-            .min()
-            .orElse(grid.lastRow());
+    int lastRow = lastRow(at, again, blocks);
     HeadingBlock headings = excel.map(each -> within(block, each)).orElse(block);
     int lastColumn = excel.map(each -> each.range().lastColumn()).orElse(headings.lastColumn());
     int last = excel.map(each -> each.range().lastRow() - each.totalsRows()).orElse(lastRow);
     ChosenColumns chosen = new ColumnChooser(grid, headings, last, catalogue).choose();
     return new BidTable(
-        headings, again, last, lastRow, lastColumn, chosen, excel.map(TableRef::displayName));
+        headings,
+        again.stream().mapToObj(blocks::get).toList(),
+        last,
+        lastRow,
+        lastColumn,
+        chosen,
+        excel.map(TableRef::displayName));
   }
 
   /** The headings that stand within an Excel table; others beside it are none of its. */

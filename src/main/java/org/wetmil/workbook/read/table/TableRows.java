@@ -1,6 +1,7 @@
 package org.wetmil.workbook.read.table;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -37,11 +38,13 @@ public final class TableRows {
   private final BidTable table;
   private final Catalogue catalogue;
   private final Map<Integer, String> headingTexts = new HashMap<>();
+  private final BitSet headingRows = new BitSet();
 
   public TableRows(Grid grid, BidTable table, Catalogue catalogue) {
     this.grid = grid;
     this.table = table;
     this.catalogue = catalogue;
+    table.again().forEach(each -> headingRows.set(each.firstRow(), each.lastRow() + 1));
     for (Heading heading : table.columns().values()) {
       headingTexts.put(heading.column(), grid.text(table.block().headingRow(), heading.column()));
     }
@@ -74,7 +77,7 @@ public final class TableRows {
   }
 
   private RowKind kind(int row, List<RawCell> cells) {
-    if (table.isHeading(row) || repeatsHeadings(row)) {
+    if (headingRows.get(row) || repeatsHeadings(row)) {
       return RowKind.REPEATED_HEADING;
     }
     if (isTotal(row, cells)) {

@@ -20,6 +20,7 @@ import org.wetmil.workbook.start.rooms.Room;
 import org.wetmil.workbook.start.rooms.RoomFact;
 import org.wetmil.workbook.start.rooms.RoomList;
 import org.wetmil.workbook.start.rooms.RoomOpening;
+import org.wetmil.workbook.start.rooms.Several;
 import org.wetmil.workbook.start.rooms.Sizes;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -30,6 +31,11 @@ import org.wetmil.workbook.stream.SheetPart;
 public final class CobieReader {
   private static final double LEAST_HEIGHT_FT = 6;
   private static final double GREATEST_HEIGHT_FT = 60;
+
+  /** Columns that tell something of a room beside its name. */
+  private static final String[] TOLD = {
+    "FloorName", "Description", "UsableHeight", "GrossArea", "NetArea"
+  };
 
   private final Map<String, SheetPart> sheets = new HashMap<>();
   private final Function<SheetPart, Grid> grids;
@@ -53,9 +59,17 @@ public final class CobieReader {
     CobieAttributes attributes = CobieAttributes.of(orNone("Attribute"), units);
     Map<String, String> names = new LinkedHashMap<>();
     List<Room> rooms = new ArrayList<>();
+    List<String> nameless = new ArrayList<>();
+    List<String> again = new ArrayList<>();
     for (CobieSheet.Record row : spaces.get().records()) {
       String name = row.text("Name");
-      if (!name.isEmpty() && !names.containsKey(CobieOpenings.key(name))) {
+      if (name.isEmpty()) {
+        if (!row.text(TOLD).isEmpty()) {
+          nameless.add(row.number());
+        }
+      } else if (names.containsKey(CobieOpenings.key(name))) {
+        again.add("\"" + name + "\" (row " + row.number() + ")");
+      } else {
         Room room = room(row, name, units, attributes);
         names.put(CobieOpenings.key(name), room.name());
         rooms.add(room);
@@ -63,8 +77,21 @@ public final class CobieReader {
     }
     List<RoomOpening> openings =
         new CobieOpenings(names, units.length(), orNone("Type")).read(orNone("Component"));
+    List<String> remarks = new ArrayList<>(units.remarks());
+    if (!nameless.isEmpty()) {
+      remarks.add(
+          "sheet Space: not read, as no room is named there: row "
+              + Several.of(nameless)
+              + ". Type a name in each that is a room.");
+    }
+    if (!again.isEmpty()) {
+      remarks.add(
+          "sheet Space: not read, as a row above has the name: "
+              + Several.of(again)
+              + ". Give each room a name of its own.");
+    }
     return Optional.of(
-        new RoomList("COBie, sheet Space", units.system(), rooms, openings, units.remarks()));
+        new RoomList("COBie, sheet Space", units.system(), rooms, openings, remarks));
   }
 
   private Optional<CobieSheet> sheet(String name) {

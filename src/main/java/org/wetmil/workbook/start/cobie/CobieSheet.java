@@ -70,6 +70,11 @@ final class CobieSheet {
       this.row = row;
     }
 
+    /** The number of the row, from 1. */
+    String number() {
+      return Integer.toString(row + 1);
+    }
+
     /**
      * The text under the first of these headings that says something; n/a and the like say nothing.
      */

@@ -19,7 +19,6 @@ import org.wetmil.workbook.stream.CellAddress;
  */
 final class RoomRows {
   private static final int LONGEST_NAME = 60;
-  private static final int NAMED = 8;
 
   /** "Ground floor", "Level 2", "Main house:". */
   private static final Pattern TITLE =
@@ -109,24 +108,19 @@ final class RoomRows {
       remarks.add(
           sheet
               + "taken for titles, which give no line: "
-              + some(titles)
+              + Several.of(titles)
               + ". Type a size, or a dash, beside one that is a room.");
     }
     if (!totals.isEmpty()) {
-      remarks.add(sheet + "taken for totals, which give no line: row " + some(totals) + ".");
+      remarks.add(sheet + "taken for totals, which give no line: row " + Several.of(totals) + ".");
     }
     if (!nameless.isEmpty()) {
       remarks.add(
           sheet
               + "not read, as no room is named there: row "
-              + some(nameless)
+              + Several.of(nameless)
               + ". Type a name in each that is a room.");
     }
     return remarks;
-  }
-
-  private static String some(List<String> all) {
-    String named = all.stream().limit(NAMED).collect(Collectors.joining(", "));
-    return all.size() > NAMED ? named + " and " + (all.size() - NAMED) + " more" : named;
   }
 }

@@ -40,12 +40,12 @@ public final class RoomTables {
     Optional<UnitSystem> stated =
         tables.stream().flatMap(table -> table.system().stream()).findFirst();
     UnitSystem system = stated.orElse(UnitSystem.US);
-    if (stated.isEmpty()) {
+    List<Room> rooms = tables.stream().flatMap(table -> table.rooms(system).stream()).toList();
+    if (stated.isEmpty() && !rooms.isEmpty()) {
       remarks.add(
           "no heading states a unit; feet and ft² are taken. Write the unit in the headings, as in"
               + " Area (m²), if they are others.");
     }
-    List<Room> rooms = tables.stream().flatMap(table -> table.rooms(system).stream()).toList();
     tables.forEach(table -> remarks.addAll(table.remarks()));
     if (!others.isEmpty()) {
       remarks.add("no table of rooms, so not read: sheet " + String.join(", ", others) + ".");
