@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.wetmil.audit.change.Suggestion;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 
@@ -42,7 +43,7 @@ final class Changes {
     if (more > 0) {
       String others = largest.isEmpty() ? "" : "more ";
       sentences.add(
-          Words.count(more, others + "figure", others + "figures")
+          Count.of(more, others + "figure", others + "figures")
               + (more == 1 ? " stands" : " stand")
               + " on Suggested tables.");
     }

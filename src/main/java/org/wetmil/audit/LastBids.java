@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.wetmil.audit.model.Proof;
 import org.wetmil.audit.past.Measure;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.UnitSystem;
 
 /** What a change would have done to the last bids, in amounts and, where they say it, in money. */
@@ -19,7 +20,7 @@ record LastBids(Measure measure, List<Proof.Forecast> bids, UnitSystem system) {
     double changed = sum(Proof.Forecast::forecast);
     return "The last %s planned %s and took %s: %s. With the change they would have planned %s: %s%s."
         .formatted(
-            Words.count(bids.size(), "bid", "bids"),
+            Count.of(bids.size(), "bid"),
             amount(planned),
             amount(taken),
             spare(planned, taken),

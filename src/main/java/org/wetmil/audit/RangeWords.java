@@ -14,6 +14,7 @@ import org.wetmil.audit.stats.Interval;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.likely.Inside;
+import org.wetmil.quantity.Count;
 
 /** Whether the likely ranges were right, in sentences. */
 record RangeWords(JobRanges ranges, Catalogue today) {
@@ -38,7 +39,7 @@ record RangeWords(JobRanges ranges, Catalogue today) {
         audit.partly() == 0
             ? ""
             : " "
-                + Words.count(audit.partly(), "more bid has", "more bids have")
+                + Count.of(audit.partly(), "more bid has", "more bids have")
                 + " an outcome for a part only and "
                 + (audit.partly() == 1 ? "is" : "are")
                 + " not counted.";
@@ -51,7 +52,7 @@ record RangeWords(JobRanges ranges, Catalogue today) {
         "%d of %s came out inside the likely range (%.0f %%, likely %.0f to %.0f %%; %.0f %% are"
             + " expected), %d below, %d above: %s.%s",
         inside.inside(),
-        Words.count(inside.jobs(), "job", "jobs"),
+        Count.of(inside.jobs(), "job"),
         100 * inside.share(),
         100 * share.low(),
         100 * share.high(),

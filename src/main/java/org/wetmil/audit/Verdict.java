@@ -11,6 +11,7 @@ import org.wetmil.audit.past.PastBid;
 import org.wetmil.audit.ratio.Concentration;
 import org.wetmil.audit.ratio.GroupRatio;
 import org.wetmil.audit.stats.Trend;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.UnitSystem;
 
 /**
@@ -74,12 +75,12 @@ public record Verdict(
                             audit -> audit.ratios().jobs().stream().anyMatch(j -> j.bid() == bid)))
             .count();
     long silent = bids.size() - told;
-    return Words.count(told, "bid says", "bids say")
+    return Count.of(told, "bid says", "bids say")
         + " how the job came out"
         + (silent == 0
             ? "."
             : "; "
-                + Words.count(silent, "more does", "more do")
+                + Count.of(silent, "more does", "more do")
                 + " not and only "
                 + (silent == 1 ? "has its" : "have their")
                 + " setups looked at.");
@@ -110,7 +111,7 @@ public record Verdict(
   private static String common(MeasureAudit audit) {
     GroupRatio all = audit.ratios().all();
     String subject = audit.measure().title();
-    String bids = " in " + Words.count(all.jobs(), "bid", "bids");
+    String bids = " in " + Count.of(all.jobs(), "bid");
     String likely = Words.likely(all.likely());
     if (all.likely().excludes(1)) {
       String where = Concentration.of(audit.observations(), null).map(Words::where).orElse("");
@@ -147,7 +148,7 @@ public record Verdict(
         + " ran "
         + Words.over(cause.ratio())
         + " in "
-        + Words.count(cause.jobs(), "bid", "bids")
+        + Count.of(cause.jobs(), "bid")
         + " ("
         + Words.likely(cause.likely())
         + ")"

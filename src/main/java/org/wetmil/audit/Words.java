@@ -59,10 +59,6 @@ final class Words {
         measure.quantity().unit(system).symbol());
   }
 
-  static String count(long count, String one, String many) {
-    return count + " " + (count == 1 ? one : many);
-  }
-
   static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }

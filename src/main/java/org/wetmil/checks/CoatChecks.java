@@ -9,6 +9,7 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.estimate.CoatPlan;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.trade.FilmAcceptance;
 
@@ -100,7 +101,7 @@ final class CoatChecks {
         Integer.toString(wanted),
         "%s of %s cannot build %s dry without running; plan %s, which %s%s."
             .formatted(
-                Say.count(coats, "coat"),
+                Count.of(coats, "coat"),
                 line.coating().name(),
                 line.say(Quantity.FILM, line.number(SPECIFIED_FILM)),
                 wanted,

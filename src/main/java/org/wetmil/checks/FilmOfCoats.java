@@ -9,6 +9,7 @@ import org.wetmil.estimate.CoatPlan;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.estimate.Trial;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.trade.Film;
 import org.wetmil.trade.FilmAcceptance;
@@ -60,7 +61,7 @@ final class FilmOfCoats {
   }
 
   private static String coats(int coats) {
-    return Say.count(coats, "coat");
+    return Count.of(coats, "coat");
   }
 
   String builds(int coats) {

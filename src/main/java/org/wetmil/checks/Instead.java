@@ -2,6 +2,7 @@ package org.wetmil.checks;
 
 import org.wetmil.estimate.CoatPlan;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 
 /** What a line is computed with where a cell that it can do without cannot be read. */
@@ -46,6 +47,6 @@ final class Instead {
           case USUAL -> "the usual of " + line.coating().name();
         };
     return "%s, %s, %s"
-        .formatted(Say.count(plan.coats(), "coat"), why, plan.coats() == 1 ? "is" : "are");
+        .formatted(Count.of(plan.coats(), "coat"), why, plan.coats() == 1 ? "is" : "are");
   }
 }

@@ -11,6 +11,7 @@ import org.wetmil.ledger.LedgerLine;
 import org.wetmil.ledger.LedgerNote;
 import org.wetmil.ledger.LineProblem;
 import org.wetmil.ledger.TotalsLine;
+import org.wetmil.quantity.Count;
 import org.wetmil.reconcile.PlacedLine;
 import org.wetmil.reconcile.use.Tally;
 
@@ -279,7 +280,7 @@ final class LedgerChecks {
   private static String sum(String currency, BigDecimal amount, long lines) {
     String plain = amount.toPlainString();
     String named = currency.isEmpty() ? plain + " without a currency" : currency + " " + plain;
-    return named + " (" + Say.count(lines, "line") + ")";
+    return named + " (" + Count.of(lines, "line") + ")";
   }
 
   private static Stream<Fault> unused(Ledger.Book book) {

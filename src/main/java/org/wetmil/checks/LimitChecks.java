@@ -9,6 +9,7 @@ import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.limits.FilmArea;
 import org.wetmil.estimate.limits.FilmSpot;
 import org.wetmil.estimate.limits.VocUse;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.trade.FilmAcceptance;
@@ -139,7 +140,7 @@ final class LimitChecks {
             area -> {
               int spots = Math.max(area.spotsWanted(), area.spots().size());
               int wanted = FilmAcceptance.READINGS_OF_SPOT * spots;
-              String measured = Say.count(area.readings(), "reading");
+              String measured = Count.of(area.readings(), "reading");
               return fault(
                   area,
                   area.spots().get(0),
@@ -149,10 +150,10 @@ final class LimitChecks {
                       .formatted(
                           measured,
                           area.readings() == 1 ? "stands" : "stand",
-                          Say.count(area.spots().size(), "spot"),
+                          Count.of(area.spots().size(), "spot"),
                           place(area),
-                          Say.count(spots, "spot"),
-                          Say.count(FilmAcceptance.READINGS_OF_SPOT, "reading")));
+                          Count.of(spots, "spot"),
+                          Count.of(FilmAcceptance.READINGS_OF_SPOT, "reading")));
             });
   }
 
@@ -164,13 +165,13 @@ final class LimitChecks {
                 fault(
                     area,
                     area.spots().get(0),
-                    Say.count(area.readings(), "reading"),
+                    Count.of(area.readings(), "reading"),
                     "",
                     area.known()
                         ? "%s of %s cannot be judged, since no line specifies its dry film."
-                            .formatted(Say.count(area.readings(), "reading"), place(area))
+                            .formatted(Count.of(area.readings(), "reading"), place(area))
                         : "%s of %s cannot be judged, since no line of the bid is for it."
-                            .formatted(Say.count(area.readings(), "reading"), place(area))));
+                            .formatted(Count.of(area.readings(), "reading"), place(area))));
   }
 
   private static String place(FilmArea area) {

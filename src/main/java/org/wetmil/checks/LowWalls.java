@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.wetmil.catalogue.MeasuredBy;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.InputValue;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
@@ -56,7 +57,7 @@ final class LowWalls {
         said.limit(),
         "Of %s with a height, %d would be under %s, here %s, which looks like metres; if so, write"
                 .formatted(
-                    Say.count(walls.size(), "line") + " of walls",
+                    Count.of(walls.size(), "line") + " of walls",
                     low.size(),
                     said.limit(),
                     said.measured())

@@ -10,6 +10,7 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.Setup;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 
 /** Pressure at the pump and at the gun. */
@@ -238,10 +239,10 @@ final class PressureChecks {
         ? Stream.empty()
         : Stream.of(
             Fault.ofJob(
-                Say.count(lines, "line"),
+                Count.of(lines, "line"),
                 "",
                 ("No hose is stated for %s, so no pressure is lost on the way to the gun;"
                         + " describe it on a Sprayers sheet.")
-                    .formatted(Say.count(lines, "line"))));
+                    .formatted(Count.of(lines, "line"))));
   }
 }

@@ -11,6 +11,7 @@ import org.wetmil.catalogue.Kind;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.limits.OldPaint;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
@@ -124,7 +125,7 @@ final class SafetyChecks {
   private static Fault leadInside(FilledBid bid, List<OldPaint> rooms) {
     List<String> names = rooms.stream().map(room -> room.first().line().text(ROOM)).toList();
     boolean few = rooms.size() <= MOST_ROOMS_NAMED && names.stream().noneMatch(String::isEmpty);
-    String where = few ? Say.and(names) : Say.count(rooms.size(), "room");
+    String where = few ? Say.and(names) : Count.of(rooms.size(), "room");
     return lead(bid, rooms, "in " + where + (rooms.size() == 1 ? "," : ", each"));
   }
 

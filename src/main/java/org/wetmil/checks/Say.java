@@ -61,11 +61,6 @@ final class Say {
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
-  /** A number of things, as in {@code 1 line} and {@code 3 lines}. */
-  static String count(long number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
-  }
-
   /** Words as in {@code length, width and height}. */
   static String and(List<String> words) {
     return joined(words, " and ");

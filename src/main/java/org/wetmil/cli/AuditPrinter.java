@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.wetmil.audit.Verdict;
 import org.wetmil.jobs.audit.AuditReport;
+import org.wetmil.quantity.Count;
 
 /** Prints what an audit found: the page in short, and files that could not be read as errors. */
 record AuditPrinter(PrintWriter out, PrintWriter err) {
@@ -32,8 +33,12 @@ record AuditPrinter(PrintWriter out, PrintWriter err) {
     verdict.helped().forEach(sentence -> Printer.line(out, sentence));
     Printer.line(
         out,
-        "%s: %d bids read, %d files not read, %d mistakes found"
-            .formatted(output, report.bids(), report.unreadable().size(), report.findings()));
+        "%s: %s read, %s not read, %s found"
+            .formatted(
+                output,
+                Count.of(report.bids(), "bid"),
+                Count.of(report.unreadable().size(), "file"),
+                Count.of(report.findings(), "mistake")));
     out.flush();
     err.flush();
   }

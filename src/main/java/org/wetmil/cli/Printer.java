@@ -11,6 +11,7 @@ import org.wetmil.checks.Severity;
 import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.jobs.Inputs;
+import org.wetmil.quantity.Count;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -105,7 +106,7 @@ final class Printer implements FillListener {
 
   /** How many findings of a severity there are, in words. */
   static String count(Map<Severity, Integer> counts, Severity severity) {
-    return count(counts.getOrDefault(severity, 0), severity.name().toLowerCase(Locale.ROOT));
+    return Count.of(counts.getOrDefault(severity, 0), severity.name().toLowerCase(Locale.ROOT));
   }
 
   private static String noCopy(FillReport report) {
@@ -123,7 +124,7 @@ final class Printer implements FillListener {
         Locale.ROOT,
         "%s: %s read, %d filled, %d not filled%s; %s, %s, %s; paint %.1f %s, labour %.1f h%s",
         report.output(),
-        count(report.rows(), "row"),
+        Count.of(report.rows(), "row"),
         report.filled(),
         report.notFilled(),
         report.leftOut() == 0 ? "" : ", " + report.leftOut() + " left out by Include",
@@ -144,7 +145,7 @@ final class Printer implements FillListener {
         : String.format(
             Locale.ROOT,
             "; recommended instead of planned tips on %s: %s, %s",
-            count(lines, "line"),
+            Count.of(lines, "line"),
             saved("paint", report.volume(report.switching().savedGal()), report.volumeUnit()),
             saved("spraying", report.switching().savedHours(), "h"));
   }
@@ -154,9 +155,5 @@ final class Printer implements FillListener {
     return shown.equals("0.0")
         ? what + " the same"
         : what + " " + shown + " " + unit + (amount < 0 ? " more" : " less");
-  }
-
-  static String count(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
   }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.wetmil.checks.Finding;
 import org.wetmil.checks.Severity;
 import org.wetmil.jobs.ReconcileReport;
+import org.wetmil.quantity.Count;
 import org.wetmil.reconcile.Place;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -67,7 +68,7 @@ final class ReconcilePrinter {
         Locale.ROOT,
         "%s: %s read, %d matched, %d unmatched, %d outside the period, %d left out; %s",
         report.output(),
-        Printer.count(report.result().read().lines(), "line"),
+        Count.of(report.result().read().lines(), "line"),
         report.lines(Place.MATCHED),
         report.lines(Place.UNMATCHED),
         report.lines(Place.OUTSIDE),

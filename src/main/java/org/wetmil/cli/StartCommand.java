@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.wetmil.jobs.StartJob;
+import org.wetmil.quantity.Count;
 import org.wetmil.workbook.start.Start;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,16 +49,16 @@ final class StartCommand implements Callable<Integer> {
             .collect(Collectors.joining(", "));
     print.printf(
         Locale.ROOT,
-        "%s: from %s: %d room(s), %d line(s), %d door(s) and window(s); %s%s%n",
+        "%s: from %s: %s, %s, %s; %s%s%n",
         file,
         made.source(),
-        made.rooms(),
-        made.lines(),
-        made.openings(),
+        Count.of(made.rooms(), "room"),
+        Count.of(made.lines(), "line"),
+        Count.of(made.openings(), "door or window", "doors and windows"),
         missing.isEmpty() ? "nothing to fill in" : "to fill in (see Notes): " + missing,
         made.leftOut() == 0
             ? ""
-            : "; " + made.leftOut() + " line(s) left out by Include until you decide");
+            : "; " + Count.of(made.leftOut(), "line") + " left out by Include until you decide");
     print.flush();
     return ExitCode.DONE;
   }

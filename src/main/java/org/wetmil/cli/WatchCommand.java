@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.jobs.FillListener;
 import org.wetmil.jobs.watch.WatchJob;
+import org.wetmil.quantity.Count;
 import org.wetmil.workbook.WorkbookException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -62,7 +63,7 @@ final class WatchCommand implements Callable<Integer> {
     Runtime.getRuntime().addShutdownHook(new Thread(() -> farewell(stop, stopped)));
     printer.remark(
         "%s: watched (%s); save a workbook there and it is filled. Control-C ends."
-            .formatted(folder, Printer.count(job.workbooks(), "workbook")));
+            .formatted(folder, Count.of(job.workbooks(), "workbook")));
     long began = System.nanoTime();
     boolean away = false;
     while (!stop.await(PAUSE_MS, TimeUnit.MILLISECONDS)) {

@@ -3,6 +3,7 @@ package org.wetmil.jobs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.wetmil.quantity.Count;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
 import org.wetmil.workbook.stream.CellAddress;
@@ -16,11 +17,11 @@ final class HowRead {
     for (SheetLayout layout : layouts) {
       for (TableLayout table : layout.tables()) {
         sentences.add(
-            "%s: headings in row %d, %d lines in rows %d to %d, %s units; %s"
+            "%s: headings in row %d, %s in rows %d to %d, %s units; %s"
                 .formatted(
                     layout.sheet(),
                     table.headingRow() + 1,
-                    table.lineRows().size(),
+                    Count.of(table.lineRows().size(), "line"),
                     table.firstRow() + 1,
                     table.lastRow() + 1,
                     layout.system().word(),

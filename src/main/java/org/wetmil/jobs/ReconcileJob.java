@@ -20,6 +20,7 @@ import org.wetmil.ledger.ItemName;
 import org.wetmil.ledger.Ledger;
 import org.wetmil.ledger.LedgerCounts;
 import org.wetmil.ledger.UnusableLedgerException;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.reconcile.Reconciler;
 import org.wetmil.reconcile.Reconciliation;
@@ -142,7 +143,7 @@ public final class ReconcileJob {
           file,
           "ledger: %s; not counted: %d title, %d blank, %d totals"
               .formatted(
-                  count(counts.lines(), "line"),
+                  Count.of(counts.lines(), "line"),
                   counts.titles(),
                   counts.blanks(),
                   counts.totals().size()),
@@ -159,7 +160,7 @@ public final class ReconcileJob {
       String sha256 = Fingerprint.of(file).sha256();
       List<ItemName> items = isWorkbook(file) ? ownWorkbook(file) : ownText(file);
       tables.add(items);
-      input(file, "table of items: " + count(items.size(), "row"), sha256);
+      input(file, "table of items: " + Count.of(items.size(), "row"), sha256);
       return items;
     } catch (UnusableLedgerException | WorkbookException e) {
       refusals.add(e.getMessage());
@@ -187,10 +188,6 @@ public final class ReconcileJob {
     problems.stream()
         .filter(problem -> problem.table().equals(Tables.SETTINGS.title()))
         .forEach(problem -> refused.add(new ReconciledBooks.RefusedCell(file, problem)));
-  }
-
-  private static String count(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
   }
 
   private void input(Path file, String what, String sha256) {

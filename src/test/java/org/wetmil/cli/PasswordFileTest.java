@@ -175,7 +175,7 @@ class PasswordFileTest {
             .execute("start", list.toString(), "--password-file", passwords(PASSWORD).toString());
 
     assertThat(code).as(printed.toString()).isEqualTo(ExitCode.DONE);
-    assertThat(printed.toString()).contains("1 room(s)");
+    assertThat(printed.toString()).contains("1 room, ");
   }
 
   private Path passwords(String... lines) {

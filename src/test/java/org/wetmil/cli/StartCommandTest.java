@@ -33,10 +33,10 @@ class StartCommandTest {
     assertThat(code).isEqualTo(ExitCode.DONE);
     assertThat(folder.resolve("rooms-bid.xlsx")).exists();
     assertThat(printed.toString())
-        .contains("a table of rooms, sheet Rooms: 1 room(s), 3 line(s)")
+        .contains("a table of rooms, sheet Rooms: 1 room, 3 lines")
         .contains("Length on 1")
         .contains("Coating on 2")
-        .contains("1 line(s) left out by Include until you decide");
+        .contains("1 line left out by Include until you decide");
   }
 
   @Test
@@ -51,9 +51,9 @@ class StartCommandTest {
 
     execute("start", list.toString());
     assertThat(printed.toString())
-        .contains("2 room(s), 6 line(s)")
+        .contains("2 rooms, 6 lines")
         .contains("to fill in (see Notes): Length on 1, Coating on 2;")
-        .contains("3 line(s) left out by Include until you decide");
+        .contains("3 lines left out by Include until you decide");
 
     execute("fill", folder.resolve("rooms-bid.xlsx").toString());
     assertThat(printed.toString())

@@ -212,10 +212,11 @@ final class TipText {
         tips.stream().mapToDouble(tip -> tip.setup().gun().flowGpm()).min().orElseThrow();
     double guns = Double.isNaN(sprayer.guns()) ? catalogue.number(Setting.GUNS) : sprayer.guns();
     double wanted = guns * least * catalogue.number(Setting.PUMP_RESERVE);
-    return "The pump gives %s; %s gun(s) with these want %s or more, Pump reserve included"
+    return "The pump gives %s; %s with these %s %s or more, Pump reserve included"
         .formatted(
             Numbers.brief(sprayer.greatestFlowGpm(), Quantity.FLOW, filled.system()),
-            Numbers.plain(guns),
+            Numbers.plain(guns) + (guns == 1 ? " gun" : " guns"),
+            guns == 1 ? "wants" : "want",
             Numbers.brief(wanted, Quantity.FLOW, filled.system()));
   }
 }

@@ -18,6 +18,7 @@ import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.FileName;
@@ -279,9 +280,11 @@ public final class BidReader {
                         sheet,
                         addresses.iterator().next(),
                         "",
-                        ("%s formula(s) have no stored result, from %s on. Open the workbook in"
+                        ("%s no stored result, from %s on. Open the workbook in"
                                 + " the spreadsheet program, save it once and run this again.")
-                            .formatted(addresses.size(), addresses.iterator().next()))));
+                            .formatted(
+                                Count.of(addresses.size(), "formula has", "formulas have"),
+                                addresses.iterator().next()))));
   }
 
   private String job() {

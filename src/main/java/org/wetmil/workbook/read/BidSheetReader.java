@@ -13,6 +13,7 @@ import org.wetmil.estimate.BidSheet;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.Remark;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Unit;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.grid.Grid;
@@ -119,9 +120,9 @@ final class BidSheetReader {
               grid.sheet(),
               new CellAddress(row, table.firstColumn()).toString(),
               grid.text(row, table.firstColumn()),
-              ("%s row(s) below the table, from row %s on, are not read. If they are part of the"
-                      + " bid, move them up to its lines.")
-                  .formatted(below.size(), row + 1)));
+              ("%s not read: below the table, from row %s on. What is part of the bid, move up to"
+                      + " its lines.")
+                  .formatted(Count.of(below.size(), "row is", "rows are"), row + 1)));
     }
   }
 
@@ -135,8 +136,12 @@ final class BidSheetReader {
               grid.sheet(),
               new CellAddress(hidden.get(0), 0).toString(),
               "",
-              "%s hidden or filtered row(s) are read and counted like the others."
-                  .formatted(hidden.size())));
+              "%s read and counted like the others."
+                  .formatted(
+                      Count.of(
+                          hidden.size(),
+                          "hidden or filtered row is",
+                          "hidden or filtered rows are"))));
     }
   }
 }

@@ -3,6 +3,7 @@ package org.wetmil.workbook.reconcile;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.wetmil.quantity.Count;
 import org.wetmil.reconcile.ReconcileSettings;
 import org.wetmil.reconcile.Reconciliation;
 import org.wetmil.reconcile.use.CoatingUse;
@@ -17,8 +18,11 @@ final class Headline {
     String from = settings.from() == null ? "" : " from " + settings.from();
     String to = settings.to() == null ? "" : " to " + settings.to();
     String days = from.isEmpty() && to.isEmpty() ? ", all days" : "," + from + to;
-    return "%d jobs, %d ledger lines%s"
-        .formatted(result.byJob().size(), result.read().lines(), days);
+    return "%s, %s%s"
+        .formatted(
+            Count.of(result.byJob().size(), "job"),
+            Count.of(result.read().lines(), "ledger line"),
+            days);
   }
 
   static String of(Books books) {
@@ -42,8 +46,8 @@ final class Headline {
             .orElse("");
     return String.format(
         Locale.ROOT,
-        "Of %d coatings bought, %d used more than bid and %d less, beyond the tolerance%s",
-        bought.size(),
+        "Of %s bought, %d used more than bid and %d less, beyond the tolerance%s",
+        Count.of(bought.size(), "coating"),
         over,
         under,
         most);

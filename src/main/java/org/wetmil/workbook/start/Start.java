@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.quantity.Count;
 import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.start.rooms.Room;
 import org.wetmil.workbook.start.rooms.RoomList;
@@ -65,23 +66,30 @@ public final class Start {
         rooms.rooms().stream().filter(room -> !room.isMeasured()).map(Room::name).toList();
     if (!unsizedRooms.isEmpty()) {
       remarks.add(
-          "%d room(s) have no size on the list; their lines ask for it: %s."
-              .formatted(unsizedRooms.size(), Several.of(unsizedRooms)));
+          "%s no size on the list; their lines ask for it: %s."
+              .formatted(
+                  Count.of(unsizedRooms.size(), "room has", "rooms have"),
+                  Several.of(unsizedRooms)));
     }
     long unplaced = rooms.openings().stream().filter(opening -> opening.rooms().isEmpty()).count();
     if (unplaced > 0) {
-      remarks.add(unplaced + " door(s) or window(s) name no room of the list and are left out.");
+      remarks.add(
+          Count.of(
+              unplaced,
+              "door or window names no room of the list and is left out.",
+              "doors and windows name no room of the list and are left out."));
     }
     long unsized = rooms.openings().stream().filter(opening -> !opening.isSized()).count();
     if (unsized > 0) {
       remarks.add(
-          unsized + " door(s) or window(s) state no size; fill takes the usual one of their kind.");
+          Count.of(unsized, "door or window states no size", "doors and windows state no size")
+              + "; fill takes the usual one of their kind.");
     }
     long impossible = rooms.rooms().stream().filter(Room::isImpossible).count();
     if (impossible > 0) {
       remarks.add(
-          impossible
-              + " room(s) have a perimeter too short for their area: look at the units of both.");
+          Count.of(impossible, "room has", "rooms have")
+              + " a perimeter too short for the area: look at the units of both.");
     }
     return remarks;
   }

@@ -104,8 +104,8 @@ class CobieOpeningsTest {
                 .write(folder));
 
     assertThat(bid.made().remarks())
-        .anyMatch(remark -> remark.startsWith("1 door(s) or window(s) name no room"))
-        .anyMatch(remark -> remark.startsWith("2 door(s) or window(s) state no size"));
+        .anyMatch(remark -> remark.startsWith("1 door or window names no room"))
+        .anyMatch(remark -> remark.startsWith("2 doors and windows state no size"));
     assertThat(bid.cell("A101 Foyer", "doors", InputColumn.NOTES)).contains("Size not stated");
   }
 

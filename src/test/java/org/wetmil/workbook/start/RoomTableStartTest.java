@@ -157,7 +157,7 @@ class RoomTableStartTest {
             "sheet Rooms: taken for totals, which give no line: row 5.",
             "sheet Rooms: not read, as no room is named there: row 6. Type a name in each that is"
                 + " a room.",
-            "1 room(s) have no size on the list; their lines ask for it: Shaft.");
+            "1 room has no size on the list; their lines ask for it: Shaft.");
   }
 
   @Test

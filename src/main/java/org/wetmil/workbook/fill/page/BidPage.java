@@ -16,6 +16,7 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.price.Price;
+import org.wetmil.quantity.Count;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.look.Canvas;
 import org.wetmil.workbook.look.Heights;
@@ -219,8 +220,8 @@ public final class BidPage {
 
   private String validity(LocalDate date) {
     long days = Math.round(catalogue.number(Setting.VALIDITY));
-    return "This price holds for %d days, until %s."
-        .formatted(days, DATE.format(date.plusDays(days)));
+    return "This price holds for %s, until %s."
+        .formatted(Count.of(days, "day"), DATE.format(date.plusDays(days)));
   }
 
   private List<String> notes() {
