@@ -172,6 +172,42 @@ class OpeningsTest {
         .containsExactly(180.0, 180.0, 159.0);
   }
 
+  /** A door in no stated surface is in a wall: not in a ceiling or a railing. */
+  @Test
+  void openingWithoutASurfaceIsInTheFirstThatStandsUpright() {
+    FilledBid filled =
+        Estimator.fill(
+            Bids.bid(
+                catalogue("Net", opening("Kind", "door")),
+                UnitSystem.US,
+                Bids.line(ROOM, "Hall", SURFACE, "ceiling", COATING, "latex", LENGTH, 20, WIDTH, 9),
+                Bids.line(
+                    ROOM, "Hall", SURFACE, "open railing", COATING, "latex", LENGTH, 20, HEIGHT, 3),
+                Bids.line(ROOM, "Hall", SURFACE, "moat", COATING, "latex", LENGTH, 20, HEIGHT, 9),
+                Bids.line(ROOM, "Hall", SURFACE, "siding", COATING, "latex", LENGTH, 20, HEIGHT, 9),
+                wall()));
+
+    assertThat(filled.lines().map(line -> line.base(FilledColumn.NET_AREA)))
+        .containsExactly(180.0, 120.0, Double.NaN, 159.0, 180.0);
+  }
+
+  /** A coating that is not known covers the face as another does. */
+  @Test
+  void openingComesOffEachCoatingBeItKnownOrNot() {
+    FilledBid filled =
+        Estimator.fill(
+            Bids.bid(
+                catalogue("Net", opening("Kind", "door")),
+                UnitSystem.US,
+                wall(COATING, "moss"),
+                wall(COATING, "Moss "),
+                wall(COATING, "tar of ours"),
+                wall()));
+
+    assertThat(filled.lines().map(line -> line.base(FilledColumn.NET_AREA)))
+        .containsExactly(159.0, 180.0, 159.0, 159.0);
+  }
+
   @Test
   void openingListedForTwoRoomsWithOneIdComesOffOnce() {
     FilledBid filled =
