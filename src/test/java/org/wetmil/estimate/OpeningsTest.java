@@ -295,6 +295,35 @@ class OpeningsTest {
         .isCloseTo(114, within(1e-9));
   }
 
+  /** A door of 21 ft2 in a face that is measured flat, or as it stands: 1.10 or 1.14 of it. */
+  @Test
+  void openingComesOffAsTheAreaAroundItIsMeasured() {
+    Catalogue door = catalogue("Net", opening("Kind", "door"));
+    Object[] lap = {ROOM, "Hall", SURFACE, "lap siding", COATING, "latex", AREA, 100};
+    Object[] sheet = {
+      ROOM, "Hall", SURFACE, "siding", COATING, "latex", AREA, 100, SHAPE, "corrugated"
+    };
+    BidLine measured =
+        Bids.line(ROOM, "Hall", SURFACE, "lap siding", COATING, "latex", LENGTH, 20, HEIGHT, 9);
+
+    assertThat(fill(door, Bids.line(lap)).base(FilledColumn.NET_AREA)).isEqualTo(79);
+    assertThat(fill(door, Bids.line(sheet)).base(FilledColumn.NET_AREA))
+        .isCloseTo((100 - 21) * 1.14, within(1e-9));
+    assertThat(fill(door, measured).base(FilledColumn.NET_AREA))
+        .isCloseTo((180 - 21) * 1.10, within(1e-9));
+  }
+
+  @Test
+  void shapeOfTheLineOrOfTheRuleIsKept() {
+    BidLine plain = Bids.line(SURFACE, "panelled doors", COATING, "latex", COUNT, 1);
+    BidLine named =
+        Bids.line(SURFACE, "panelled doors", COATING, "latex", COUNT, 1, SHAPE, "louvred");
+
+    assertThat(fill(catalogue("Net"), plain).area().shape()).isNull();
+    assertThat(fill(catalogue("Net"), named).area().shape().name()).isEqualTo("louvred");
+    assertThat(fill(catalogue("IS 1200-13"), plain).area().shape().name()).isEqualTo("panelled");
+  }
+
   @ParameterizedTest
   @CsvSource({
     // one door of 3 x 7 ft, both faces: 42 ft2 flat; 54.6 is the published case
