@@ -39,6 +39,22 @@ class UnitFactorTest {
     assertThat(UnitFactor.scaled(girth, 1 / 12.0).value()).isEqualTo(0.5);
   }
 
+  /** Sizes of units leave a last bit beside a short number; what is not short stays as it is. */
+  @Test
+  void aLastBitBesideAShortNumberIsNotPrinted() {
+    assertThat(printed(Math.nextUp(0.36))).isEqualTo("GIRTH*0.36");
+    assertThat(printed(Math.nextDown(12.0))).isEqualTo("GIRTH*12");
+    assertThat(printed(Math.nextUp(1e6))).isEqualTo("GIRTH*1000000");
+    assertThat(printed(Math.nextUp(1 / 12.0))).isEqualTo("GIRTH/12");
+    assertThat(printed(Math.nextDown(1.0))).isEqualTo("GIRTH");
+    assertThat(printed(Math.PI)).isEqualTo("GIRTH*3.141592653589793");
+    assertThat(printed(0.36 + 100 * Math.ulp(0.36))).isNotEqualTo("GIRTH*0.36");
+  }
+
+  private static String printed(double factor) {
+    return UnitFactor.scaled(Expr.at(InputColumn.GIRTH, 6), factor).print(Object::toString);
+  }
+
   private static String flow(UnitSystem sheet, UnitSystem basis) {
     BidLine line =
         Bids.line(
