@@ -206,6 +206,18 @@ class ExplanationTest {
             NET_AREA, COATS, TARGET, PRESSURE, TIP_CODE, FLOW, SPEED, WET_FILM, SPREAD, PAINT);
   }
 
+  /**
+   * Without a tip the pace is the easy one, whatever the film; film and flow rest on the target.
+   */
+  @Test
+  void withoutATipThePaceRestsOnNothingElse() {
+    Catalogue none = Bids.with(Tables.TIPS_ON_HAND, List.of(Bids.row(0, "Tip", "539")));
+
+    assertThat(places(asked(none, DRYWALL, SPEED))).containsExactly(SPEED);
+    assertThat(places(asked(none, DRYWALL, WET_FILM)))
+        .containsExactly(TARGET, PRESSURE, TIP_CODE, FLOW, SPEED, WET_FILM);
+  }
+
   @Test
   void orificeAndFanAreToldAsTheTip() {
     for (FilledColumn column : List.of(ORIFICE, FAN, TIP_CODE)) {
