@@ -32,14 +32,8 @@ public sealed interface Figure {
   /** Nothing: an input is missing, and a finding says which. */
   record Empty() implements Figure {}
 
-  /** The number in the cell; NaN when there is none. */
+  /** The number in the cell; NaN when there is none. A choice and what was typed say their own. */
   default double number() {
-    if (this instanceof Choice choice) {
-      return choice.number();
-    }
-    if (this instanceof Typed typed) {
-      return typed.number();
-    }
     return this instanceof Live live ? live.value() : Double.NaN;
   }
 }

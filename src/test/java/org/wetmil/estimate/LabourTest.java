@@ -305,6 +305,26 @@ class LabourTest {
     assertThat(masks(lines)).containsExactly(3.75);
   }
 
+  /** The walls stand first and say no size; the ceiling has it, five times 20 x 15 ft. */
+  @Test
+  void aFloorIsCoveredAsOftenAsTheLineThatSizesItOccurs() {
+    List<FilledLine> lines =
+        room(
+            bare("walls", InputColumn.ROOM, "Cell", InputColumn.LENGTH, 70, InputColumn.HEIGHT, 9),
+            bare(
+                "ceiling",
+                InputColumn.ROOM,
+                "Cell",
+                InputColumn.COUNT,
+                5,
+                InputColumn.LENGTH,
+                20,
+                InputColumn.WIDTH,
+                15));
+
+    assertThat(masks(lines)).containsExactly(3.75, 0);
+  }
+
   @Test
   void workOutdoorsCoversNoFloor() {
     List<FilledLine> lines =

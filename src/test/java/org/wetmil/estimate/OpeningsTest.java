@@ -172,6 +172,42 @@ class OpeningsTest {
         .containsExactly(180.0, 180.0, 159.0);
   }
 
+  /** A door in no stated surface is in a wall: not in a ceiling or a railing. */
+  @Test
+  void openingWithoutASurfaceIsInTheFirstThatStandsUpright() {
+    FilledBid filled =
+        Estimator.fill(
+            Bids.bid(
+                catalogue("Net", opening("Kind", "door")),
+                UnitSystem.US,
+                Bids.line(ROOM, "Hall", SURFACE, "ceiling", COATING, "latex", LENGTH, 20, WIDTH, 9),
+                Bids.line(
+                    ROOM, "Hall", SURFACE, "open railing", COATING, "latex", LENGTH, 20, HEIGHT, 3),
+                Bids.line(ROOM, "Hall", SURFACE, "moat", COATING, "latex", LENGTH, 20, HEIGHT, 9),
+                Bids.line(ROOM, "Hall", SURFACE, "siding", COATING, "latex", LENGTH, 20, HEIGHT, 9),
+                wall()));
+
+    assertThat(filled.lines().map(line -> line.base(FilledColumn.NET_AREA)))
+        .containsExactly(180.0, 120.0, Double.NaN, 159.0, 180.0);
+  }
+
+  /** A coating that is not known covers the face as another does. */
+  @Test
+  void openingComesOffEachCoatingBeItKnownOrNot() {
+    FilledBid filled =
+        Estimator.fill(
+            Bids.bid(
+                catalogue("Net", opening("Kind", "door")),
+                UnitSystem.US,
+                wall(COATING, "moss"),
+                wall(COATING, "Moss "),
+                wall(COATING, "tar of ours"),
+                wall()));
+
+    assertThat(filled.lines().map(line -> line.base(FilledColumn.NET_AREA)))
+        .containsExactly(159.0, 180.0, 159.0, 159.0);
+  }
+
   @Test
   void openingListedForTwoRoomsWithOneIdComesOffOnce() {
     FilledBid filled =
@@ -257,6 +293,35 @@ class OpeningsTest {
     assertThat(fill(catalogue("Net"), lap).base(FilledColumn.NET_AREA)).isEqualTo(100);
     assertThat(fill(catalogue("Net"), sheet).base(FilledColumn.NET_AREA))
         .isCloseTo(114, within(1e-9));
+  }
+
+  /** A door of 21 ft2 in a face that is measured flat, or as it stands: 1.10 or 1.14 of it. */
+  @Test
+  void openingComesOffAsTheAreaAroundItIsMeasured() {
+    Catalogue door = catalogue("Net", opening("Kind", "door"));
+    Object[] lap = {ROOM, "Hall", SURFACE, "lap siding", COATING, "latex", AREA, 100};
+    Object[] sheet = {
+      ROOM, "Hall", SURFACE, "siding", COATING, "latex", AREA, 100, SHAPE, "corrugated"
+    };
+    BidLine measured =
+        Bids.line(ROOM, "Hall", SURFACE, "lap siding", COATING, "latex", LENGTH, 20, HEIGHT, 9);
+
+    assertThat(fill(door, Bids.line(lap)).base(FilledColumn.NET_AREA)).isEqualTo(79);
+    assertThat(fill(door, Bids.line(sheet)).base(FilledColumn.NET_AREA))
+        .isCloseTo((100 - 21) * 1.14, within(1e-9));
+    assertThat(fill(door, measured).base(FilledColumn.NET_AREA))
+        .isCloseTo((180 - 21) * 1.10, within(1e-9));
+  }
+
+  @Test
+  void shapeOfTheLineOrOfTheRuleIsKept() {
+    BidLine plain = Bids.line(SURFACE, "panelled doors", COATING, "latex", COUNT, 1);
+    BidLine named =
+        Bids.line(SURFACE, "panelled doors", COATING, "latex", COUNT, 1, SHAPE, "louvred");
+
+    assertThat(fill(catalogue("Net"), plain).area().shape()).isNull();
+    assertThat(fill(catalogue("Net"), named).area().shape().name()).isEqualTo("louvred");
+    assertThat(fill(catalogue("IS 1200-13"), plain).area().shape().name()).isEqualTo("panelled");
   }
 
   @ParameterizedTest

@@ -115,9 +115,6 @@ public record Explanation(FilledLine filled, List<Step> steps, Optional<TipCompa
     } else if (place == FilledColumn.TIP_CODE) {
       follow(Given.TARGET, all, wanted);
       follow(FilledColumn.PRESSURE, all, wanted);
-    } else if (place == FilledColumn.SPEED) {
-      // a film that nobody specified stands in the formula as the figure of the table
-      follow(Given.TARGET, all, wanted);
     }
   }
 
