@@ -103,9 +103,7 @@ public final class Parts {
           }
           twice.add(part.name());
         }
-        if (parts.size() < 500) {
-          names.add(name);
-        }
+        names.add(name);
         ZipEntry entry = new ZipEntry(name);
         entry.setTime(0);
         zip.putNextEntry(entry);
