@@ -52,8 +52,6 @@ class WorkTest {
 
   @Test
   void whatIsNotStatedHasItsDefault() {
-    assertThat(work().count()).isEqualTo(1);
-    assertThat(work(InputColumn.COUNT, 3).count()).isEqualTo(3);
     assertThat(work().thinnerShare()).isZero();
     assertThat(work(InputColumn.THINNER, 0.1).thinnerShare()).isEqualTo(0.1);
     assertThat(work(InputColumn.THINNER, -0.1).thinnerShare()).isZero();

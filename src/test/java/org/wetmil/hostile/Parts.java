@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -90,7 +92,7 @@ public final class Parts {
   /** The bytes of the zip file; the same parts give the same bytes. */
   public byte[] zip() {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    List<String> names = new ArrayList<>();
+    Set<String> names = new HashSet<>();
     List<String> twice = new ArrayList<>();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       for (Part part : parts) {
