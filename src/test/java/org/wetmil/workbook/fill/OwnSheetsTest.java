@@ -15,12 +15,16 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
@@ -31,6 +35,7 @@ import org.wetmil.jobs.FillJob;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.workbook.fill.page.HoursColumn;
 import org.wetmil.workbook.fill.page.OrderColumn;
+import org.wetmil.workbook.look.Pages;
 
 /** What the sheets after the estimator's hold, on the clinic. */
 class OwnSheetsTest {
@@ -264,6 +269,33 @@ class OwnSheetsTest {
       assertThat(sheet.getFitToPage()).as(name).isTrue();
       assertThat(sheet.getPrintSetup().getFitWidth()).as(name).isEqualTo((short) 1);
     }
+  }
+
+  /** So wide that their letters come out at eight points. */
+  @Test
+  void wordsOfFindingsAndBasisAreReadOnPaper() {
+    for (String name : List.of("Findings", "Basis")) {
+      XSSFSheet sheet = workbook.getSheet(name);
+      String area = workbook.getPrintArea(workbook.getSheetIndex(sheet));
+      int last = new AreaReference(area, SpreadsheetVersion.EXCEL2007).getLastCell().getCol();
+      int characters = IntStream.rangeClosed(0, last).map(sheet::getColumnWidth).sum() / 256;
+      assertThat(characters).as(name).isBetween(100, Pages.READABLE);
+      assertThat(sheet.getPrintSetup().getLandscape()).as(name).isTrue();
+      assertThat(sheet.getMargin(PageMargin.LEFT)).as(name).isLessThan(0.5);
+      assertThat(sheet.getRepeatingRows()).as(name).isNotNull();
+    }
+    assertThat(texts(workbook.getSheet("Findings")).subList(0, 10))
+        .containsExactly(
+            "Severity",
+            "Room",
+            "Surface",
+            "Finding",
+            "Why",
+            "What to do",
+            "Cell",
+            "Check",
+            "Measured",
+            "Limit");
   }
 
   private static List<String> texts(Sheet sheet) {
