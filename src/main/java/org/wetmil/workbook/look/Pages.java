@@ -1,7 +1,9 @@
 package org.wetmil.workbook.look;
 
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
@@ -12,6 +14,9 @@ public final class Pages {
    * font of 11 points comes out at 8. Counted with the widest font that may stand in for it.
    */
   public static final int READABLE = 143;
+
+  /** The same of a list of figures, at 6.5 points. */
+  private static final int MOST_ON_ONE = READABLE * 8 * 2 / 13;
 
   private Pages() {}
 
@@ -37,6 +42,29 @@ public final class Pages {
   public static void upright(XSSFSheet sheet, int columns, int rows) {
     sheet.getPrintSetup().setLandscape(false);
     fit(sheet, columns, rows);
+  }
+
+  /**
+   * A list, landscape: as wide as one page where its letters are then read, else as few pages side
+   * by side as it takes, each begun by the first columns.
+   *
+   * @param kept how many columns tell what a row is about
+   */
+  public static void list(XSSFSheet sheet, int columns, int rows, int kept) {
+    landscape(sheet, columns, rows);
+    narrowMargins(sheet);
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    int width = characters(sheet, columns);
+    if (width > MOST_ON_ONE) {
+      int repeated = characters(sheet, kept);
+      int pages = (int) Math.ceil((width - repeated) / (double) (MOST_ON_ONE - repeated));
+      sheet.getPrintSetup().setFitWidth((short) pages);
+      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, kept - 1));
+    }
+  }
+
+  private static int characters(XSSFSheet sheet, int columns) {
+    return IntStream.range(0, columns).map(sheet::getColumnWidth).sum() / 256;
   }
 
   /** For pages that are full to the edge. */

@@ -15,9 +15,9 @@ import org.wetmil.workbook.look.Rows;
 final class BookFindings {
   private static final List<Column> COLUMNS =
       List.of(
-          Column.room("Job", 15),
-          Column.surface("Coating", 13),
-          Column.message(42),
+          Column.room("Job", 14),
+          Column.surface("Coating", 12),
+          Column.message(41),
           Column.why(21),
           Column.advice(21));
   private static final List<Column> BEYOND = List.of(Column.check(27));

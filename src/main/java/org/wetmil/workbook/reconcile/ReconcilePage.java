@@ -68,6 +68,7 @@ final class ReconcilePage {
     new ExplainBlock(rows, look, books, paint).write();
     widths();
     Pages.landscape(sheet, COLUMNS, rows.number());
+    Pages.narrowMargins(sheet);
     return new UseRows(paint, costFirst, uses.size());
   }
 
