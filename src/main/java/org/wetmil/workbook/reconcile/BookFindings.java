@@ -48,6 +48,8 @@ final class BookFindings {
     rows.text(finding.spot().sheet(), text);
     if (finding.spot().row() > 0) {
       rows.number(finding.spot().row(), number);
+    } else {
+      rows.skip(1);
     }
   }
 }

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.checks.Checks;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.workbook.fill.page.HoursColumn;
@@ -296,6 +297,11 @@ class OwnSheetsTest {
             "Check",
             "Measured",
             "Limit");
+    // also of a finding that has no cell
+    for (Row row : workbook.getSheet("Findings")) {
+      String check = row.getCell(7).getStringCellValue();
+      assertThat(row.getRowNum() == 0 || Checks.find(check).isPresent()).as(check).isTrue();
+    }
   }
 
   private static List<String> texts(Sheet sheet) {

@@ -51,7 +51,9 @@ public final class FindingsSheet {
 
   private void link(Rows rows, Finding finding) {
     String address = addresses.of(finding);
-    if (!address.isEmpty()) {
+    if (address.isEmpty()) {
+      rows.skip(1);
+    } else {
       String target = "#" + SheetReference.quoted(finding.spot().sheet()) + "!" + address;
       String shown = finding.spot().sheet() + "!" + address;
       rows.formula(
