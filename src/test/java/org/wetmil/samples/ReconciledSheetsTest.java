@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.wetmil.checks.Checks;
 
 /** The sheets of the reconciled month, as a bookkeeper and other programs read them. */
 class ReconciledSheetsTest {
@@ -68,6 +69,16 @@ class ReconciledSheetsTest {
     }
     for (Row row : sheet) {
       assertThat((int) row.getLastCellNum()).isLessThanOrEqualTo(sheet.getRow(0).getLastCellNum());
+    }
+  }
+
+  @Test
+  void everyFindingHasItsCheckInItsColumn() {
+    XSSFSheet sheet = book.getSheet("Findings");
+    int at = sheet.getRow(0).getLastCellNum() - 1;
+    assertThat(sheet.getRow(0).getCell(at).getStringCellValue()).isEqualTo("Check");
+    for (int row = 1; row <= sheet.getLastRowNum(); row++) {
+      assertThat(Checks.find(sheet.getRow(row).getCell(at).getStringCellValue())).isPresent();
     }
   }
 

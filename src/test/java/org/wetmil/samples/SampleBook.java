@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -95,6 +97,8 @@ final class SampleBook {
       return;
     }
     sheet.getPrintSetup().setScale((short) 60);
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
     sheet.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 2));
   }
@@ -134,6 +138,12 @@ final class SampleBook {
     XSSFSheet sheet = workbook.getSheet(name);
     sheet.shiftRows(place - 1, sheet.getLastRowNum(), 1);
     fill(sheet.createRow(place - 1), cells);
+    return this;
+  }
+
+  /** Has its sheets printed on A4, as where lengths are metric. */
+  SampleBook onA4() {
+    workbook.forEach(sheet -> sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE));
     return this;
   }
 

@@ -114,6 +114,7 @@ final class SchoolGym {
             "Year built|1986|",
             "Air temperature|14|°C",
             "Surface temperature|12|°C",
-            "Humidity|70|%");
+            "Humidity|70|%")
+        .onA4();
   }
 }

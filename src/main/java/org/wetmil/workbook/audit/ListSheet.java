@@ -31,7 +31,6 @@ final class ListSheet {
     int rows = written.number();
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, Math.max(0, rows - 1), 0, columns - 1));
-    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Pages.landscape(sheet, columns, rows);
+    Pages.list(sheet, columns, rows, 1);
   }
 }

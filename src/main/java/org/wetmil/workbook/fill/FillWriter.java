@@ -28,7 +28,6 @@ import org.wetmil.workbook.fill.beside.BasisBook;
 import org.wetmil.workbook.fill.beside.BidSheetShape;
 import org.wetmil.workbook.fill.beside.BidTables;
 import org.wetmil.workbook.fill.beside.ColumnHeadings;
-import org.wetmil.workbook.fill.beside.ColumnSpans;
 import org.wetmil.workbook.fill.beside.FillStamp;
 import org.wetmil.workbook.fill.beside.Highlights;
 import org.wetmil.workbook.fill.beside.Marks;
@@ -208,8 +207,7 @@ public final class FillWriter {
         Notes.clear(sheet);
         read.ourCells()
             .getOrDefault(sheet.getSheetName(), List.of())
-            .forEach(
-                range -> new ColumnSpans(sheet).clear(range.firstColumn(), range.lastColumn()));
+            .forEach(range -> BidSheetShape.clear(sheet, range.firstColumn(), range.lastColumn()));
       }
     }
   }

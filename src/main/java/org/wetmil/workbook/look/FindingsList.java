@@ -1,8 +1,9 @@
 package org.wetmil.workbook.look;
 
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
@@ -16,7 +17,11 @@ import org.wetmil.checks.Severity;
 import org.wetmil.workbook.copy.LeanWorkbook;
 import org.wetmil.workbook.copy.RowsLater;
 
-/** A list of findings, one a row, worst first; what those of all workbooks have in common. */
+/**
+ * A list of findings, one a row, worst first; what those of all workbooks have in common. What says
+ * the finding in words is printed, at a size that is read; figures by which the list is filtered
+ * and sorted stand to the right of the paper.
+ */
 public final class FindingsList {
   /** More would make the workbook slow to open; how many there are is said. */
   public static final int MOST = 50_000;
@@ -35,7 +40,7 @@ public final class FindingsList {
    */
   public record Column(String heading, int width, Words words, Function<Finding, String> text) {
     static final Column SEVERITY =
-        new Column("Severity", 10, Words.STRONG, f -> f.severity().name().toLowerCase(Locale.ROOT));
+        new Column("Severity", 9, Words.STRONG, f -> f.severity().name().toLowerCase(Locale.ROOT));
     public static final Column MEASURED = onLines("Measured", 22, Finding::measured);
     public static final Column LIMIT = onLines("Limit", 22, Finding::limit);
 
@@ -70,7 +75,7 @@ public final class FindingsList {
     }
   }
 
-  /** The last columns, which say where it is: their headings and widths, and what fills them. */
+  /** The last columns on paper, which say where it is: headings and widths, what fills them. */
   public record Place(
       List<String> headings, List<Integer> widths, BiConsumer<Rows, Finding> write) {
     public Place {
@@ -81,27 +86,28 @@ public final class FindingsList {
 
   private final List<Column> columns;
   private final Place place;
+  private final List<Column> beyond;
   private final int most;
   private final XSSFCellStyle heading;
-  private final List<XSSFCellStyle> styles = new ArrayList<>();
+  private final Map<Words, XSSFCellStyle> styles = new EnumMap<>(Words.class);
 
-  public FindingsList(Look look, List<Column> columns, Place place) {
-    this(look, columns, place, MOST);
+  /**
+   * @param columns what is printed, after the severity
+   * @param beyond what stands to the right of the paper
+   */
+  public FindingsList(Look look, List<Column> columns, Place place, List<Column> beyond) {
+    this(look, columns, place, beyond, MOST);
   }
 
-  FindingsList(Look look, List<Column> columns, Place place, int most) {
+  FindingsList(Look look, List<Column> columns, Place place, List<Column> beyond, int most) {
     this.columns = withSeverity(columns);
     this.place = place;
+    this.beyond = List.copyOf(beyond);
     this.most = most;
     this.heading = look.heading();
-    for (Column column : this.columns) {
-      styles.add(
-          switch (column.words()) {
-            case STRONG -> look.strong();
-            case ON_ONE_LINE -> look.text(false);
-            case ON_LINES -> look.text(true);
-          });
-    }
+    styles.put(Words.STRONG, look.strong());
+    styles.put(Words.ON_ONE_LINE, look.text(false));
+    styles.put(Words.ON_LINES, look.text(true));
   }
 
   private static List<Column> withSeverity(List<Column> columns) {
@@ -135,54 +141,63 @@ public final class FindingsList {
     int listed = Math.min(most, findings.size());
     Optional<String> more = leftOut(findings.size(), most);
     int count = 1 + listed + (more.isPresent() ? 1 : 0);
-    int width = columns.size() + place.headings().size();
+    List<Integer> widths =
+        Stream.of(widths(columns), place.widths(), widths(beyond)).flatMap(List::stream).toList();
     workbook.later(
         sheet,
         new RowsLater(
             count,
-            width,
+            widths.size(),
             cells -> {
               Rows rows = new Rows(cells).row();
               columns.forEach(column -> rows.text(column.heading(), heading));
               place.headings().forEach(word -> rows.text(word, heading));
+              beyond.forEach(column -> rows.text(column.heading(), heading));
               findings.subList(0, listed).forEach(finding -> write(rows, finding));
               more.ifPresent(sentence -> write(rows, sentence));
             }));
-    for (int i = 0; i < width; i++) {
-      int letters =
-          i < columns.size() ? columns.get(i).width() : place.widths().get(i - columns.size());
-      Pages.width(sheet, i, letters);
+    for (int i = 0; i < widths.size(); i++) {
+      Pages.width(sheet, i, widths.get(i));
     }
     sheet.createFreezePane(0, 1);
-    sheet.setAutoFilter(new CellRangeAddress(0, count - 1, 0, width - 1));
+    sheet.setAutoFilter(new CellRangeAddress(0, count - 1, 0, widths.size() - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    Pages.landscape(sheet, width, count);
+    Pages.landscape(sheet, widths.size() - beyond.size(), count);
+    Pages.narrowMargins(sheet);
+  }
+
+  private static List<Integer> widths(List<Column> columns) {
+    return columns.stream().map(Column::width).toList();
   }
 
   private void write(Rows rows, Finding finding) {
     rows.row();
+    int lines = write(rows, finding, columns);
+    place.write().accept(rows, finding);
+    rows.height(Heights.points(Math.max(lines, write(rows, finding, beyond))));
+  }
+
+  /** Writes the texts of some columns; gives the lines of the longest. */
+  private int write(Rows rows, Finding finding, List<Column> columns) {
     int lines = 1;
-    for (int i = 0; i < columns.size(); i++) {
-      Column column = columns.get(i);
+    for (Column column : columns) {
       String text = column.text().apply(finding);
-      rows.text(text, styles.get(i));
+      rows.text(text, styles.get(column.words()));
       if (column.words() == Words.ON_LINES) {
         lines = Math.max(lines, Heights.lines(text, column.width()));
       }
     }
-    rows.height(Heights.points(lines));
-    place.write().accept(rows, finding);
+    return lines;
   }
 
   /** The last row, which counts what is not listed. */
   private void write(Rows rows, String leftOut) {
     rows.row();
-    for (int i = 0; i < columns.size(); i++) {
-      Column column = columns.get(i);
+    for (Column column : columns) {
       boolean note = column == Column.SEVERITY;
       String word = note ? Severity.NOTE.name().toLowerCase(Locale.ROOT) : "";
       boolean says = column.heading().equals(Column.message(0).heading());
-      rows.text(says ? leftOut : word, styles.get(i));
+      rows.text(says ? leftOut : word, styles.get(column.words()));
       if (says) {
         rows.height(Heights.points(Heights.lines(leftOut, column.width())));
       }

@@ -307,6 +307,7 @@ public final class Look {
         "link",
         style -> {
           style.setFont(styles.font(false, 0, Styles.SLATE, Font.U_SINGLE));
+          style.setWrapText(true);
           style.setVerticalAlignment(VerticalAlignment.TOP);
         });
   }

@@ -15,25 +15,26 @@ import org.wetmil.workbook.look.Rows;
 final class BookFindings {
   private static final List<Column> COLUMNS =
       List.of(
-          Column.check(20),
-          Column.room("Job", 24),
-          Column.surface("Coating", 16),
-          Column.message(64),
-          Column.why(36),
-          Column.advice(36));
+          Column.room("Job", 14),
+          Column.surface("Coating", 12),
+          Column.message(41),
+          Column.why(21),
+          Column.advice(21));
+  private static final List<Column> BEYOND = List.of(Column.check(27));
 
   private final XSSFCellStyle text;
   private final XSSFCellStyle number;
   private final FindingsList list;
 
   BookFindings(Look look) {
-    this.text = look.text(false);
+    this.text = look.text(true);
     this.number = look.number(0);
     this.list =
         new FindingsList(
             look,
             COLUMNS,
-            new FindingsList.Place(List.of("File", "Line"), List.of(28, 7), this::place));
+            new FindingsList.Place(List.of("File", "Line"), List.of(16, 6), this::place),
+            BEYOND);
   }
 
   void write(LeanWorkbook workbook, XSSFSheet sheet, List<Finding> findings) {
@@ -47,6 +48,8 @@ final class BookFindings {
     rows.text(finding.spot().sheet(), text);
     if (finding.spot().row() > 0) {
       rows.number(finding.spot().row(), number);
+    } else {
+      rows.skip(1);
     }
   }
 }

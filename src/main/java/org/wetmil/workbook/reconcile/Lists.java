@@ -1,8 +1,8 @@
 package org.wetmil.workbook.reconcile;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
-import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -20,6 +20,9 @@ final class Lists {
 
   /** What stays free above and below headings. */
   private static final int FREE_PT = 2;
+
+  /** Columns that tell, after the first, what a row is about. */
+  private static final Set<String> NAMED = Set.of("Date", "Job", "Item");
 
   private Lists() {}
 
@@ -73,15 +76,11 @@ final class Lists {
     }
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, count, 0, columns.size() - 1));
-    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    sheet.setFitToPage(true);
-    PrintSetup print = sheet.getPrintSetup();
-    print.setLandscape(true);
-    print.setFitWidth((short) 1);
-    print.setFitHeight((short) 0);
-    sheet.getFooter().setLeft("&F, &A");
-    sheet.getFooter().setRight("&P / &N");
-    sheet.setDisplayGridlines(false);
+    int kept = 1;
+    while (kept < columns.size() && NAMED.contains(columns.get(kept).heading())) {
+      kept++;
+    }
+    Pages.list(sheet, columns.size(), 1 + count, kept);
   }
 
   private static double height(List<Column> columns) {

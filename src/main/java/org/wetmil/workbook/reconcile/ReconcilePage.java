@@ -75,6 +75,7 @@ final class ReconcilePage {
     UseRows written = uses.isEmpty() ? UseRows.NONE : uses();
     widths();
     Pages.landscape(sheet, COLUMNS, rows.number());
+    Pages.narrowMargins(sheet);
     return written;
   }
 

@@ -66,6 +66,7 @@ final class BidForm {
   /** As wide as it takes, since filled columns will follow; each page begins with the rooms. */
   private void onPaper() {
     Pages.landscape(sheet, COLUMNS.length, rows + 1);
+    Pages.narrowMargins(sheet);
     sheet.setFitToPage(false);
     sheet.getPrintSetup().setScale(SCALE);
     sheet.getWorkbook().removePrintArea(sheet.getWorkbook().getSheetIndex(sheet));

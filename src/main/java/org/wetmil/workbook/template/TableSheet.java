@@ -59,7 +59,7 @@ final class TableSheet {
     Examples.note(sheet, table, system);
     sheet.createFreezePane(1, 1);
     if (fields.size() > UPRIGHT) {
-      Pages.landscape(sheet, fields.size(), ROWS + 1);
+      Pages.list(sheet, fields.size(), ROWS + 1, 1);
     } else {
       Pages.upright(sheet, fields.size(), ROWS + 1);
     }

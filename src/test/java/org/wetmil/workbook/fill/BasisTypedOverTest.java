@@ -153,7 +153,7 @@ class BasisTypedOverTest {
   void jobKeepsTheNameOfTheFirstInput() {
     filled.again();
 
-    assertThat(filled.<String>look(book -> book.getSheet("Basis").getRow(2).getCell(1).toString()))
+    assertThat(filled.<String>look(book -> book.getSheet("Basis").getRow(2).getCell(2).toString()))
         .isEqualTo("hall");
   }
 

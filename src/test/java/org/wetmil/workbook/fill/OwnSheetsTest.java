@@ -15,22 +15,28 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.checks.Checks;
 import org.wetmil.jobs.FillJob;
 import org.wetmil.jobs.FillReport;
 import org.wetmil.workbook.fill.page.HoursColumn;
 import org.wetmil.workbook.fill.page.OrderColumn;
+import org.wetmil.workbook.look.Pages;
 
 /** What the sheets after the estimator's hold, on the clinic. */
 class OwnSheetsTest {
@@ -263,6 +269,38 @@ class OwnSheetsTest {
       assertThat(workbook.getPrintArea(workbook.getSheetIndex(sheet))).as(name).isNotNull();
       assertThat(sheet.getFitToPage()).as(name).isTrue();
       assertThat(sheet.getPrintSetup().getFitWidth()).as(name).isEqualTo((short) 1);
+    }
+  }
+
+  /** So wide that their letters come out at eight points. */
+  @Test
+  void wordsOfFindingsAndBasisAreReadOnPaper() {
+    for (String name : List.of("Findings", "Basis")) {
+      XSSFSheet sheet = workbook.getSheet(name);
+      String area = workbook.getPrintArea(workbook.getSheetIndex(sheet));
+      int last = new AreaReference(area, SpreadsheetVersion.EXCEL2007).getLastCell().getCol();
+      int characters = IntStream.rangeClosed(0, last).map(sheet::getColumnWidth).sum() / 256;
+      assertThat(characters).as(name).isBetween(100, Pages.READABLE);
+      assertThat(sheet.getPrintSetup().getLandscape()).as(name).isTrue();
+      assertThat(sheet.getMargin(PageMargin.LEFT)).as(name).isLessThan(0.5);
+      assertThat(sheet.getRepeatingRows()).as(name).isNotNull();
+    }
+    assertThat(texts(workbook.getSheet("Findings")).subList(0, 10))
+        .containsExactly(
+            "Severity",
+            "Room",
+            "Surface",
+            "Finding",
+            "Why",
+            "What to do",
+            "Cell",
+            "Check",
+            "Measured",
+            "Limit");
+    // also of a finding that has no cell
+    for (Row row : workbook.getSheet("Findings")) {
+      String check = row.getCell(7).getStringCellValue();
+      assertThat(row.getRowNum() == 0 || Checks.find(check).isPresent()).as(check).isTrue();
     }
   }
 

@@ -77,7 +77,9 @@ class WrittenOnOurSheetsTest {
   @Test
   void changedTextOfAFindingIsReported() {
     filled.change(
-        book -> book.getSheet("Findings").getRow(1).getCell(8).setCellValue("done on Friday"));
+        book ->
+            Refilled.under(book.getSheet("Findings"), "What to do", 1)
+                .setCellValue("done on Friday"));
 
     assertThat(filled.again().found("typed-on-our-sheet"))
         .singleElement()

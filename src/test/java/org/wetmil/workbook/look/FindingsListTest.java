@@ -59,6 +59,7 @@ class FindingsListTest {
               List.of(Column.message(50), Column.why(30)),
               new FindingsList.Place(
                   List.of("Line"), List.of(9), (rows, finding) -> rows.text("here", null)),
+              List.of(Column.LIMIT),
               most);
       list.write(workbook, workbook.createSheet("Findings"), findings(count));
       NewWorkbook.write(workbook, file, false);

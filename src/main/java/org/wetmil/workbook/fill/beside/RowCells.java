@@ -22,7 +22,7 @@ import org.wetmil.workbook.look.Texts;
 /** The filled cells of each row of one bid sheet, made when the row is written. */
 public final class RowCells implements RowAdditions {
   /** Characters of the Findings column. */
-  static final int FINDINGS_WIDTH = 110;
+  static final int FINDINGS_WIDTH = 84;
 
   private static final int HEADING_LINES = 3;
 

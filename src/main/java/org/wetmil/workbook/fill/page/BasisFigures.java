@@ -14,7 +14,6 @@ import org.wetmil.workbook.fill.beside.BasisBook;
 import org.wetmil.workbook.fill.beside.FormulaCodes;
 import org.wetmil.workbook.fill.beside.SheetPlan;
 import org.wetmil.workbook.fill.beside.Totals;
-import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
 import org.wetmil.workbook.look.Pages;
 import org.wetmil.workbook.look.Rows;
@@ -24,6 +23,7 @@ import org.wetmil.workbook.stream.SheetReference;
 
 /** Every figure that the formulas rest on, with unit, kind, source and where it is from. */
 final class BasisFigures {
+  private static final String FORMULAS = "the formulas of this fill";
   private static final String SHAPES =
       "how many of its formulas differ in more than their row; the codes tell ours from yours";
 
@@ -50,9 +50,9 @@ final class BasisFigures {
     sheet.setRepeatingRows(new CellRangeAddress(headings - 1, headings - 1, -1, -1));
     for (BasisBook.Item item : book.items()) {
       rows.row()
-          .text(item.table(), look.text(false))
-          .text(item.row(), look.text(false))
-          .text(item.figure(), look.text(false));
+          .text(item.table(), look.text(true))
+          .text(item.row(), look.text(true))
+          .text(item.figure(), look.text(true));
       value(item);
       String address = SheetReference.quoted(sheet.getSheetName()) + "!$D$" + rows.number();
       book.settle(item, address);
@@ -67,17 +67,17 @@ final class BasisFigures {
 
   private void shapes(FilledColumn column, FormulaCodes.Codes codes) {
     rows.row()
-        .text(FormulaShapes.TABLE, look.text(false))
-        .text(column.heading(), look.text(false))
-        .text(FormulaShapes.FIGURE, look.text(false))
+        .text(FormulaShapes.TABLE, look.text(true))
+        .text(column.heading(), look.text(true))
+        .text(FormulaShapes.FIGURE, look.text(true))
         .number(codes.count(), look.plain())
         .text("", look.text(false))
-        .text(Kind.DERIVED.word(), look.text(false))
-        .text("the formulas of this fill", look.text(true))
-        .text("this fill", look.text(false))
+        .text(Kind.DERIVED.word(), look.text(true))
+        .text(FORMULAS, look.text(true))
+        .text("this fill", look.text(true))
         .text(SHAPES, look.text(true))
         .text(codes.text(), look.cut());
-    rows.height(Heights.points(Heights.lines(SHAPES, BasisSheet.WIDTHS[8])));
+    BasisSheet.fit(rows, List.of("", "", "", "", "", "", FORMULAS, "", SHAPES));
   }
 
   private void value(BasisBook.Item item) {
@@ -102,10 +102,10 @@ final class BasisFigures {
         }
       }
     }
-    rows.text(unit, look.text(false))
-        .text(item.kind().word(), look.text(false))
+    rows.text(unit, look.text(true))
+        .text(item.kind().word(), look.text(true))
         .text(item.source(), look.text(true))
-        .text(from, look.text(false))
+        .text(from, look.text(true))
         .text(item.meaning(), look.text(true));
     if (Double.isNaN(number)) {
       rows.text(item.entry().text(), look.text(true));
@@ -113,15 +113,18 @@ final class BasisFigures {
       rows.number(number, look.shortened(number));
     }
     String words = Double.isNaN(number) ? item.entry().text() : "";
-    int lines =
-        Math.max(
-            Heights.lines(words, BasisSheet.WIDTHS[3]),
-            Math.max(
-                Heights.lines(item.source(), BasisSheet.WIDTHS[6]),
-                Heights.lines(item.meaning(), BasisSheet.WIDTHS[8])));
-    if (lines > 1) {
-      rows.height(Heights.points(lines));
-    }
+    BasisSheet.fit(
+        rows,
+        List.of(
+            item.table(),
+            item.row(),
+            item.figure(),
+            words,
+            unit,
+            item.kind().word(),
+            item.source(),
+            from,
+            item.meaning()));
   }
 
   /** A formula that follows the estimator's own cell; empty when there is none to follow. */

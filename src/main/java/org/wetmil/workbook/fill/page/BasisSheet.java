@@ -3,7 +3,9 @@ package org.wetmil.workbook.fill.page;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Setting;
@@ -30,7 +32,11 @@ import org.wetmil.workbook.read.earlier.EarlierFill;
  * the tables with its unit, kind and source. Row formulas point at the values here.
  */
 public final class BasisSheet {
-  static final int[] WIDTHS = {20, 26, 24, 24, 12, 16, 44, 20, 58, 24};
+  /** The last, the values as filled, stands to the right of the paper. */
+  private static final int[] WIDTHS = {12, 14, 17, 8, 7, 9, 23, 13, 38, 12};
+
+  /** Columns on paper. */
+  static final int PRINTED = WIDTHS.length - 1;
 
   private final XSSFSheet sheet;
   private final Look look;
@@ -62,7 +68,26 @@ public final class BasisSheet {
     constants();
     fills(stamp, fills);
     Pages.widths(sheet, WIDTHS);
-    Pages.landscape(sheet, WIDTHS.length, rows.number());
+    Pages.landscape(sheet, PRINTED, rows.number());
+    Pages.narrowMargins(sheet);
+  }
+
+  /** Gives the row that was begun last the height of texts that stand in columns from the first. */
+  static void fit(Rows rows, List<String> texts) {
+    int lines = 1;
+    for (int i = 0; i < texts.size(); i++) {
+      lines = Math.max(lines, Heights.lines(texts.get(i), WIDTHS[i]));
+    }
+    if (lines > 1) {
+      rows.height(Heights.points(lines));
+    }
+  }
+
+  /** Lays cells of the row that was begun last together; gives the lines of the text in them. */
+  private int across(String text, int first, int last) {
+    int row = rows.number() - 1;
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
+    return Heights.lines(text, IntStream.rangeClosed(first, last).map(i -> WIDTHS[i]).sum());
   }
 
   private void top(List<String> renamed) {
@@ -101,18 +126,21 @@ public final class BasisSheet {
 
   private void fill(String... texts) {
     rows.row();
-    for (String text : texts) {
-      rows.text(text, look.text(false));
+    for (int i = 0; i < texts.length; i++) {
+      // the last is long and has room to its right
+      rows.text(texts[i], look.text(i < texts.length - 1));
     }
+    fit(rows, List.of(texts).subList(0, texts.length - 1));
   }
 
   private void fact(String label, String value) {
-    rows.row().text(label, look.strong()).text(value, look.text(false));
+    rows.row().text(label, look.strong()).skip(1).text(value, look.text(true));
+    rows.height(Heights.points(across(value, 2, PRINTED - 1)));
   }
 
   private void follows() {
     rows.row().text("What follows a change, and what does not", look.block());
-    rows.underline(WIDTHS.length, look.block());
+    rows.underline(PRINTED, look.block());
     for (String sentence :
         List.of(
             "Area, pace, film, spread, paint and hours are formulas: they follow a changed length,"
@@ -137,14 +165,15 @@ public final class BasisSheet {
                 + " the figures make a step.",
             "The floor of a room is covered once, on its first walls or ceiling line; the factor"
                 + " for height does not touch it.")) {
-      rows.row().text(sentence, look.text(false));
+      rows.row().text(sentence, look.text(true));
+      rows.height(Heights.points(across(sentence, 0, PRINTED - 1)));
     }
     rows.gap();
   }
 
   private void units() {
     rows.row().text("Units read", look.block());
-    rows.underline(WIDTHS.length, look.block());
+    rows.underline(PRINTED, look.block());
     rows.row()
         .text("Sheet", look.heading())
         .text("Column", look.heading())
@@ -169,7 +198,7 @@ public final class BasisSheet {
   private void constants() {
     rows.gap();
     rows.row().text("Held fixed in formulas and checks", look.block());
-    rows.underline(WIDTHS.length, look.block());
+    rows.underline(PRINTED, look.block());
     rows.row()
         .text("Constant", look.heading())
         .text("", look.heading())
@@ -183,15 +212,14 @@ public final class BasisSheet {
 
   private void constant(Constant constant) {
     rows.row()
-        .text(constant.name(), look.text(false))
+        .text(constant.name(), look.text(true))
         .skip(2)
         .number(constant.value(), look.shortened(constant.value()))
-        .text(constant.unit(), look.text(false))
-        .text(constant.kind().name().toLowerCase(Locale.ROOT), look.text(false))
+        .text(constant.unit(), look.text(true))
+        .text(constant.kind().name().toLowerCase(Locale.ROOT), look.text(true))
         .text(constant.source(), look.text(true));
-    int lines = Heights.lines(constant.source(), WIDTHS[6]);
-    if (lines > 1) {
-      rows.height(Heights.points(lines));
-    }
+    int name = across(constant.name(), 0, 2);
+    int source = across(constant.source(), 6, PRINTED - 1);
+    rows.height(Heights.points(Math.max(name, source)));
   }
 }

@@ -40,7 +40,7 @@ final class BasisTotals {
 
   void write() {
     rows.row().text("Totals of the lines that count", look.block());
-    rows.underline(BasisSheet.WIDTHS.length, look.block());
+    rows.underline(BasisSheet.PRINTED, look.block());
     total("Net area", FilledColumn.NET_AREA);
     total("Paint", FilledColumn.PAINT);
     Set<String> coatings = new LinkedHashSet<>();

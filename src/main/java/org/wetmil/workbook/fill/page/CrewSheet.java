@@ -194,7 +194,8 @@ final class CrewSheet {
         .text(words.surface(line), standing.large(true))
         .text(words.coating(line), standing.smaller());
     rows.height(height(line, close ? CLOSE_PT : LINE_PT));
-    if (!line.isSetUp()) {
+    // a tip that was chosen before all sizes are known may well be another one when they are
+    if (!line.isFilled()) {
       rows.text(wording.get("crew.open"), standing.large(false));
       merged(2);
       return;

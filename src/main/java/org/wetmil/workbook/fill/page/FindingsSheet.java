@@ -17,14 +17,13 @@ import org.wetmil.workbook.stream.SheetReference;
 public final class FindingsSheet {
   private static final List<Column> COLUMNS =
       List.of(
-          Column.check(27),
-          Column.room("Room", 15),
-          Column.surface("Surface", 14),
-          Column.message(50),
-          Column.MEASURED,
-          Column.LIMIT,
-          Column.why(38),
-          Column.advice(38));
+          Column.room("Room", 12),
+          Column.surface("Surface", 11),
+          Column.message(42),
+          Column.why(28),
+          Column.advice(29));
+  private static final List<Column> BEYOND =
+      List.of(Column.check(27), Column.MEASURED, Column.LIMIT);
 
   private final XSSFSheet sheet;
   private final Addresses addresses;
@@ -37,7 +36,10 @@ public final class FindingsSheet {
     this.link = look.link();
     this.list =
         new FindingsList(
-            look, COLUMNS, new FindingsList.Place(List.of("Cell"), List.of(13), this::link));
+            look,
+            COLUMNS,
+            new FindingsList.Place(List.of("Cell"), List.of(12), this::link),
+            BEYOND);
   }
 
   /**
@@ -49,7 +51,9 @@ public final class FindingsSheet {
 
   private void link(Rows rows, Finding finding) {
     String address = addresses.of(finding);
-    if (!address.isEmpty()) {
+    if (address.isEmpty()) {
+      rows.skip(1);
+    } else {
       String target = "#" + SheetReference.quoted(finding.spot().sheet()) + "!" + address;
       String shown = finding.spot().sheet() + "!" + address;
       rows.formula(

@@ -90,6 +90,7 @@ final class HoursSheet {
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     // the keys are for formulas, not for a reader of the print
     Pages.landscape(sheet, HoursColumn.ROOM_KEY.ordinal(), count);
+    Pages.narrowMargins(sheet);
   }
 
   private void headings(Rows rows) {

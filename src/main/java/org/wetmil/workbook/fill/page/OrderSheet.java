@@ -58,6 +58,7 @@ final class OrderSheet {
         new CellRangeAddress(0, rows.number() - 1, 0, OrderColumn.values().length - 1));
     sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     Pages.landscape(sheet, OrderColumn.KEY.ordinal(), rows.number());
+    Pages.narrowMargins(sheet);
   }
 
   private void item(Order.Item item, Group group) {

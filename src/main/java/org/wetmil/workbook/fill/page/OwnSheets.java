@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
@@ -132,5 +133,16 @@ public record OwnSheets(
     new CrewSheet(crew, look, job.filled()).write();
     limits.ifPresent(sheet -> new LimitsPage(sheet, look, job.filled()).write());
     new CautionsSheet(cautions, look).write();
+    short paper = paper(workbook.getSheet(plans.get(0).sheet()), system);
+    wanted().keySet().forEach(sheet -> sheet.getPrintSetup().setPaperSize(paper));
+  }
+
+  /** The paper that the estimator chose for the bid, or what goes with the units. */
+  private static short paper(XSSFSheet theirs, UnitSystem system) {
+    var setup = theirs.getCTWorksheet().getPageSetup();
+    if (setup != null && setup.isSetPaperSize()) {
+      return theirs.getPrintSetup().getPaperSize();
+    }
+    return system == UnitSystem.US ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE;
   }
 }

@@ -117,6 +117,7 @@ final class SummarySheet {
       next += HoursCharts.ROWS;
     }
     Pages.upright(page.sheet(), WIDTHS.length, next);
+    Pages.narrowMargins(page.sheet());
     page.sheet().getPrintSetup().setFitHeight((short) 1);
     return new Places(
         page.from(paint.total(), VALUE),

@@ -3,6 +3,7 @@ package org.wetmil.workbook.fill.page;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.wetmil.estimate.InputColumn.AREA;
 import static org.wetmil.estimate.InputColumn.COATING;
+import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.ROOM;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 
@@ -91,6 +92,23 @@ class CrewSheetTest {
   void figuresStandAloneAndTheirUnitsInTheHeadings() throws IOException {
     assertThat(texts(Catalogue.builtIn(), lines(1)))
         .contains("Pressure at pump, psi", "2000", "Wet gauge, mil", "4.5", "517");
+  }
+
+  @Test
+  void aLineThatIsNotFilledNamesNoTip() throws IOException {
+    BidLine noGirth = Bids.line(ROOM, "Hall", SURFACE, "pipes", COATING, "latex", LENGTH, 90);
+    BidLine noWidth = Bids.line(ROOM, "Hall", SURFACE, "ceiling", COATING, "latex", LENGTH, 10);
+
+    assertThat(texts(Catalogue.builtIn(), noGirth, noWidth))
+        .containsSubsequence(
+            "pipes",
+            "latex",
+            "not computed: ask the office",
+            "ceiling",
+            "latex",
+            "not computed: ask the office")
+        .noneMatch(text -> text.matches("\\d{3}"));
+    assertThat(texts(Catalogue.builtIn(), lines(1))).anyMatch(text -> text.matches("\\d{3}"));
   }
 
   @ParameterizedTest
