@@ -16,7 +16,7 @@ public final class Pages {
   public static final int READABLE = 143;
 
   /** The same of a list of figures, at 5.8 points; 7.7 where the usual font is there. */
-  private static final int MOST_ON_ONE = READABLE * 11 / 8;
+  public static final int MOST_ON_ONE = READABLE * 11 / 8;
 
   private Pages() {}
 

@@ -33,7 +33,7 @@ import org.wetmil.workbook.read.earlier.EarlierFill;
  */
 public final class BasisSheet {
   /** The last, the values as filled, stands to the right of the paper. */
-  private static final int[] WIDTHS = {12, 14, 17, 8, 7, 9, 23, 13, 38, 12};
+  private static final int[] WIDTHS = {12, 17, 20, 9, 8, 17, 33, 16, 50, 12};
 
   /** Columns on paper. */
   static final int PRINTED = WIDTHS.length - 1;
