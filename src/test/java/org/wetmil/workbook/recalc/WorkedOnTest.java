@@ -104,6 +104,21 @@ class WorkedOnTest {
     assertThat(found(again(filtered), "rows-hidden")).hasSize(1);
   }
 
+  /** Their sums follow, their lists of rooms and surfaces do not. */
+  @Test
+  void aLineLeftOutAfterTheFillIsSaidOnPagesWhoseRowsStay() throws Exception {
+    Path changed =
+        Macro.worked(
+            SAMPLE,
+            "doc.Sheets(0).getCellByPosition(%d, %d).String = \"no\""
+                .formatted(includeColumn(), FIRST_LINE),
+            folder);
+
+    assertThat(notices(SAMPLE)).hasSize(5).allMatch(String::isEmpty);
+    assertThat(notices(changed)).hasSize(5).allMatch(notice -> notice.contains("was changed"));
+    assertThat(notices(again(changed).output())).hasSize(5).allMatch(String::isEmpty);
+  }
+
   @Test
   void insertedRowFilledDownIsComputedAndCountsInTheTotals() throws Exception {
     // the waiting room's walls once more, 4 ft longer: 682 ft² + 2 x 4 x 9 ft²
@@ -266,6 +281,24 @@ class WorkedOnTest {
       }
     }
     throw new AssertionError("no total of " + label);
+  }
+
+  /** What pages say when the bid was changed after it was filled. */
+  private static List<String> notices(Path file) throws IOException {
+    List<String> notices = new ArrayList<>();
+    try (XSSFWorkbook book = open(file)) {
+      for (String page : List.of("Summary", "How sure", "Offer", "Plan")) {
+        notices.add(shown(book.getSheet(page).getRow(2).getCell(0)));
+      }
+      notices.add(shown(book.getSheet("Crew").getRow(1).getCell(4)));
+    }
+    return notices;
+  }
+
+  private static int includeColumn() throws IOException {
+    try (XSSFWorkbook book = open(SAMPLE)) {
+      return column(book.getSheetAt(0), "Include");
+    }
   }
 
   private static int lastColumn() throws IOException {

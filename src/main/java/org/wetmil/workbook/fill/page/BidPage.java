@@ -28,6 +28,10 @@ import org.wetmil.workbook.look.Pages;
  * holds, notes. It shows no cost, no hours and no paint.
  */
 public final class BidPage {
+  private static final String CHANGED =
+      "The bid was changed after these surfaces were listed: fill it again before this page goes"
+          + " out.";
+
   private static final int[] WIDTHS = {24, 24, 34, 8, 13};
   private static final int LAST = WIDTHS.length - 1;
 
@@ -59,6 +63,9 @@ public final class BidPage {
   public void write(Price price, SummarySheet.Places places, Coin coin, LocalDate date) {
     Pages.widths(page.sheet(), WIDTHS);
     top(date);
+    if (places != null) {
+      page.formula(2, 0, places.changed().formula(CHANGED), "", look.strong());
+    }
     scope();
     int closing = next;
     price(price, places, coin);

@@ -49,6 +49,9 @@ final class CrewSheet {
   private static final int[] WIDTHS = {25, 24, 13, 14, 13, 13, 9, 13, 13};
   private static final int LAST = WIDTHS.length - 1;
 
+  /** The column of what is said where the bid was changed. */
+  private static final int CHANGED = 4;
+
   /** First column of the drawing, beside the words on what to change. */
   private static final int DRAWING = 5;
 
@@ -78,14 +81,17 @@ final class CrewSheet {
     this.words = new CrewWords(filled.bid().catalogue(), wording);
   }
 
-  void write() {
+  /**
+   * @param changed tells whether the bid was changed after it was filled
+   */
+  void write(ChangedSince changed) {
     Pages.widths(sheet, WIDTHS);
     List<CrewPages.Page> pages = CrewPages.of(filled, line -> height(line, CLOSE_PT), LINES_PT);
     for (int i = 0; i < Math.min(MOST_PAGES, pages.size()); i++) {
       if (i > 0) {
         sheet.setRowBreak(rows.number() - 1);
       }
-      page(pages.get(i));
+      page(pages.get(i), changed);
     }
     if (pages.isEmpty()) {
       rows.row().text(wording.get("crew.nothing"), look.strong());
@@ -103,7 +109,7 @@ final class CrewSheet {
     return Math.min(LINES_PT, Math.max(least, Math.max(surface, coating)));
   }
 
-  private void page(CrewPages.Page page) {
+  private void page(CrewPages.Page page, ChangedSince changed) {
     FilledLine first = page.lines().get(0);
     UnitSystem system = first.system();
     String named = first.line().text(InputColumn.ROOM);
@@ -115,6 +121,8 @@ final class CrewSheet {
     String place = floor.isEmpty() || floor.equalsIgnoreCase(room) ? "" : floor + ", ";
     rows.row()
         .text(place + filled.bid().job() + ": " + wording.get("crew.title"), look.text(false))
+        .skip(CHANGED - 1)
+        .formula(changed.formula(wording.get("crew.changed")), "", look.strong())
         .height(18);
     headings(system);
     boolean close = page.height(line -> height(line, LINE_PT)) > LINES_PT;

@@ -33,6 +33,9 @@ final class HowSurePage {
   private static final int STATED = 2;
   private static final int HIGH = 3;
   private static final int UNIT = 4;
+  private static final String CHANGED =
+      "The bid was changed after these ranges were drawn: fill it again.";
+
   private static final int[] WIDTHS = {40, 14, 14, 14, 10};
 
   private static final int FIRST = 4;
@@ -91,6 +94,7 @@ final class HowSurePage {
             + ": of ten jobs like this one about eight come out between low"
             + " and high",
         look.text(false));
+    page.formula(2, LABEL, summary.changed().formula(CHANGED), "", look.strong());
     heading(3, "Figure of the job", "Low", "Stated", "High", "");
     figures(summary);
     next++;

@@ -129,8 +129,8 @@ public record OwnSheets(
         sheet ->
             new BidPage(sheet, look, job.filled())
                 .write(job.price().price().orElseThrow(), places, coin, stamp.date()));
-    new PlanPage(plan, look, job, book).write(planned, places.hours());
-    new CrewSheet(crew, look, job.filled()).write();
+    new PlanPage(plan, look, job, book).write(planned, places);
+    new CrewSheet(crew, look, job.filled()).write(places.changed());
     limits.ifPresent(sheet -> new LimitsPage(sheet, look, job.filled()).write());
     new CautionsSheet(cautions, look).write();
     short paper = paper(workbook.getSheet(plans.get(0).sheet()), system);

@@ -35,6 +35,9 @@ final class PlanPage {
   private static final int LAST = 4;
   private static final int DAYS = 5;
   private static final int[] WIDTHS = {14, 32, 13, 10, 10, 10};
+  private static final String CHANGED =
+      "The bid was changed after this plan was made: fill it again.";
+
   private static final int MOST_BARS = 40;
   private static final int MOST_ROOMS = 1_000;
 
@@ -59,9 +62,9 @@ final class PlanPage {
   }
 
   /**
-   * @param hours the cells of the job's hours
+   * @param summary where the page Summary has its figures
    */
-  void write(Plan plan, Map<JobFigure, String> hours) {
+  void write(Plan plan, SummarySheet.Places summary) {
     Pages.widths(page.sheet(), WIDTHS);
     page.text(0, FLOOR, "Plan", look.title());
     page.text(
@@ -73,7 +76,8 @@ final class PlanPage {
                 Plain.number(catalogue.number(Setting.HOURS_A_DAY)),
                 Plain.number(catalogue.number(Setting.CREW))),
         look.text(false));
-    days(plan, hours);
+    page.formula(2, FLOOR, summary.changed().formula(CHANGED), "", look.strong());
+    days(plan, summary.hours());
     int chart = next;
     int bars = Math.min(MOST_BARS, plan.rooms().size());
     int chartRows = bars == 0 ? 0 : bars + 5;

@@ -29,6 +29,10 @@ final class SummarySheet {
   static final int VALUE = 8;
   static final int UNIT = 9;
 
+  private static final String CHANGED =
+      "The bid was changed after it was filled. Sums follow; tips, changes, days of the plan and what"
+          + " is said as when filled do not: fill it again.";
+
   private static final int[] WIDTHS = {11, 22, 12, 11, 11, 3, 30, 9, 13, 6};
 
   private final Canvas page;
@@ -58,9 +62,15 @@ final class SummarySheet {
    * @param price the cell of the price to be paid; null when there is none
    * @param beforeTax the cell of the price before tax; null when there is none
    * @param direct the cell of the direct cost; null when there is no price
+   * @param changed tells whether the bid was changed since
    */
   record Places(
-      String paint, Map<JobFigure, String> hours, String price, String beforeTax, String direct) {}
+      String paint,
+      Map<JobFigure, String> hours,
+      String price,
+      String beforeTax,
+      String direct,
+      ChangedSince changed) {}
 
   /**
    * @param likely where the page that says how sure the figures are has their ends
@@ -86,6 +96,8 @@ final class SummarySheet {
     TasksBlock tasks = new TasksBlock(page, look, sums, basis);
     TasksBlock.Written hours = tasks.place(paint.next() + 1);
     tasks.write(job.filled(), job.hours(), planDays);
+    page.formula(
+        2, 0, ChangedSince.of(job, tasks.at(JobFigure.TOTAL)).formula(CHANGED), "", look.strong());
     int right = hours.next();
     PriceBlock.Written price = null;
     if (job.price().price().isPresent()) {
@@ -124,7 +136,8 @@ final class SummarySheet {
         tasks.places(),
         price == null ? null : page.from(price.total(), VALUE),
         price == null ? null : page.from(price.beforeTax(), VALUE),
-        price == null ? null : page.from(price.direct(), VALUE));
+        price == null ? null : page.from(price.direct(), VALUE),
+        ChangedSince.of(job, tasks.places().get(JobFigure.TOTAL)));
   }
 
   /** Under the large figures, between what eight jobs of ten like this one come out. */

@@ -192,7 +192,7 @@ class CrewSheetTest {
     XSSFSheet sheet = workbook.createSheet("Crew");
     new CrewSheet(
             sheet, new Look(workbook), Estimator.fill(Bids.bid(catalogue, UnitSystem.US, lines)))
-        .write();
+        .write(new ChangedSince("Summary!$I$20", 12.5));
     return sheet;
   }
 
