@@ -21,8 +21,11 @@ record ChangedSince(String hours, double filled) {
     return new ChangedSince(hours, job.hours().number(JobFigure.TOTAL));
   }
 
-  /** A formula that is empty until then. */
+  /** A formula that is empty until then; for ever, where the hours are beyond numbers. */
   String formula(String sentence) {
+    if (!Double.isFinite(filled)) {
+      return Texts.quoted("");
+    }
     return "IF(ABS(%1$s-%2$s)<=%3$s*%2$s,\"\",%4$s)"
         .formatted(
             hours, BigDecimal.valueOf(filled).toPlainString(), ROUNDING, Texts.quoted(sentence));
