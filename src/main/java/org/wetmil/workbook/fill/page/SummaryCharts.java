@@ -30,14 +30,13 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
+import org.wetmil.workbook.look.Styles;
 
 /**
  * Native charts of the summary: bars in one dark tone with their figures beside them, no grid, no
  * legend; the title says what the bars show and follows a cell.
  */
 final class SummaryCharts {
-  private static final byte[] INK = {0x2B, 0x3A, 0x42};
-  private static final byte[] PALE = {(byte) 0xB8, (byte) 0xC4, (byte) 0xC8};
   private static final byte[] PAPER = {-1, -1, -1};
   private static final int TITLE_SIZE = 1100;
   private static final int LABEL_SIZE = 900;
@@ -71,7 +70,7 @@ final class SummaryCharts {
         (XDDFBarChartData.Series) data.addSeries(texts(names), figures(values));
     series.setTitle(name, null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
-    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
     series.setShapeProperties(shape);
     chart.plot(data);
     figuresBeside(chart);
@@ -120,7 +119,7 @@ final class SummaryCharts {
         (XDDFBarChartData.Series) data.addSeries(categories, figures(lengths));
     days.setTitle("Days", null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
-    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
     days.setShapeProperties(shape);
     chart.plot(data);
     textSize(chart);
@@ -196,7 +195,7 @@ final class SummaryCharts {
     CTTextCharacterProperties look = body.addNewP().addNewPPr().addNewDefRPr();
     look.setSz(size);
     look.setB(bold);
-    look.addNewSolidFill().addNewSrgbClr().setVal(INK);
+    look.addNewSolidFill().addNewSrgbClr().setVal(Styles.SLATE);
     body.getPArray(0).addNewEndParaRPr().setLang("en-US");
   }
 
@@ -214,14 +213,14 @@ final class SummaryCharts {
 
   private static XDDFLineProperties pale() {
     XDDFLineProperties line = new XDDFLineProperties();
-    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(PALE)));
+    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.LINE)));
     line.setWidth(0.5);
     return line;
   }
 
   private static XDDFLineProperties line() {
     XDDFLineProperties line = new XDDFLineProperties();
-    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INK)));
+    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
     line.setWidth(0.75);
     return line;
   }
