@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.wetmil.estimate.FilledColumn.NET_AREA;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,14 +15,7 @@ import org.wetmil.catalogue.Catalogue;
 class AreaTest {
 
   private static FilledLine line(String surface, Object... more) {
-    return Bids.fill(bare(surface, more));
-  }
-
-  private static BidLine bare(String surface, Object... more) {
-    List<Object> cells = new ArrayList<>();
-    cells.addAll(List.of(InputColumn.SURFACE, surface, InputColumn.COATING, "latex"));
-    cells.addAll(Arrays.asList(more));
-    return Bids.line(cells.toArray());
+    return Bids.fill(WorkedLines.latex(surface, more));
   }
 
   /**
@@ -130,7 +122,7 @@ class AreaTest {
   })
   void aSizeThatCannotBeReadIsMissingAlthoughItMayBeBlank(String surface, InputColumn column) {
     BidLine whole =
-        bare(
+        WorkedLines.latex(
             surface,
             InputColumn.COUNT,
             2,
@@ -175,7 +167,8 @@ class AreaTest {
     FilledLine filled =
         Bids.fill(
             solid,
-            bare("walls", InputColumn.LENGTH, 20, InputColumn.HEIGHT, 9, InputColumn.OPENINGS, 40));
+            WorkedLines.latex(
+                "walls", InputColumn.LENGTH, 20, InputColumn.HEIGHT, 9, InputColumn.OPENINGS, 40));
 
     assertThat(filled.area().net().print(Object::toString)).isEqualTo("LENGTH*HEIGHT");
     assertThat(filled.area().deducted().value()).isZero();

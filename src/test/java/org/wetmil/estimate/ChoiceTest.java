@@ -404,40 +404,9 @@ class ChoiceTest {
     assertThat(filled.get(1).recommended().gun().gunPsi()).isLessThan(2000);
   }
 
-  /** 300 ft of a coating of 3 kg/L take 390 psi of the 310 that the pump gives. */
   @Test
   void aHeightThatTakesAllThePressureLeavesNoTipAndStillCosts() {
-    Catalogue tables =
-        Catalogue.builtIn()
-            .with(
-                Map.of(
-                    Tables.SPRAYERS,
-                    List.of(
-                        Bids.row(
-                            0,
-                            "Sprayer",
-                            "Tower",
-                            "Hose bore",
-                            0.25,
-                            "Hose length",
-                            500,
-                            "Rise",
-                            300,
-                            "Greatest pressure",
-                            310)),
-                    Tables.COATINGS,
-                    List.of(Bids.row(0, "Coating", "Lead", "Class", "latex", "Density", 3))),
-                UnitSystem.US,
-                new ArrayList<>());
-    FilledLine filled =
-        Bids.fill(
-            tables,
-            Bids.line(
-                InputColumn.SURFACE, "walls",
-                InputColumn.COATING, "lead",
-                InputColumn.AREA, 500,
-                InputColumn.SPRAYER, "tower",
-                InputColumn.TIP, "517"));
+    FilledLine filled = Bids.fill(WorkedLines.tower(), WorkedLines.HIGH_WALLS);
 
     assertThat(filled.recommended().isTip()).isFalse();
     assertThat(filled.planned().gun().flowGpm()).isZero();

@@ -106,41 +106,12 @@ class GunFlowTest {
     assertThat(stated.setPsi()).isEqualTo(1500);
   }
 
-  /** 300 ft of a coating of 3 kg/L take 390 psi of the 310 that the pump gives. */
   @Test
   void aPlannedTipThatNothingComesToIsNotFollowed() {
-    Catalogue tables =
-        Catalogue.builtIn()
-            .with(
-                Map.of(
-                    Tables.SPRAYERS,
-                    List.of(
-                        Bids.row(
-                            0,
-                            "Sprayer",
-                            "Tower",
-                            "Hose bore",
-                            0.25,
-                            "Hose length",
-                            500,
-                            "Rise",
-                            300,
-                            "Greatest pressure",
-                            310)),
-                    Tables.COATINGS,
-                    List.of(Bids.row(0, "Coating", "Lead", "Class", "latex", "Density", 3)),
-                    Tables.SETTINGS,
-                    List.of(Bids.row(0, "Setting", "Figures follow", "Value", "Planned"))),
-                UnitSystem.US,
-                new ArrayList<>());
-    BidLine line =
-        Bids.line(
-            InputColumn.SURFACE, "walls",
-            InputColumn.COATING, "lead",
-            InputColumn.AREA, 500,
-            InputColumn.SPRAYER, "tower",
-            InputColumn.TIP, "517");
-    FilledLine filled = Bids.fill(tables, line);
+    FilledLine filled =
+        Bids.fill(
+            WorkedLines.tower(Bids.row(0, "Setting", "Figures follow", "Value", "Planned")),
+            WorkedLines.HIGH_WALLS);
 
     assertThat(filled.planned().gun().flowGpm()).isZero();
     assertThat(filled.followed()).isSameAs(filled.recommended());

@@ -18,10 +18,8 @@ import static org.wetmil.estimate.FilledColumn.SPREAD;
 import static org.wetmil.estimate.FilledColumn.WET_FILM;
 import static org.wetmil.quantity.UnitSystem.METRIC;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.wetmil.catalogue.Catalogue;
-import org.wetmil.catalogue.Tables;
 
 /**
  * Five lines worked by hand, from the built-in tables and the rules alone, by a calculator outside
@@ -60,16 +58,7 @@ class HandWorkedLinesTest {
    */
   @Test
   void drywallWallsInLatex() {
-    FilledLine filled =
-        Bids.fill(
-            Bids.line(
-                InputColumn.SURFACE, "walls",
-                InputColumn.COATING, "latex",
-                InputColumn.CONDITION, "new drywall",
-                InputColumn.LENGTH, 20,
-                InputColumn.WIDTH, 15,
-                InputColumn.HEIGHT, 9,
-                InputColumn.OPENINGS, 40));
+    FilledLine filled = Bids.fill(WorkedLines.DRYWALL);
 
     assertFigures(
         filled,
@@ -246,33 +235,8 @@ class HandWorkedLinesTest {
    */
   @Test
   void metalDeckThroughAHose() {
-    Catalogue tables =
-        Bids.with(
-            Tables.SPRAYERS,
-            List.of(
-                Bids.row(
-                    0,
-                    "Sprayer",
-                    "Big One",
-                    "Greatest flow",
-                    0.45,
-                    "Hose bore",
-                    0.375,
-                    "Hose length",
-                    50,
-                    "Rise",
-                    20)));
-    FilledLine filled =
-        Bids.fill(
-            tables,
-            Bids.line(
-                InputColumn.SURFACE, "metal deck",
-                InputColumn.COATING, "dry fog",
-                InputColumn.LENGTH, 60,
-                InputColumn.WIDTH, 40,
-                InputColumn.HEIGHT, 22,
-                InputColumn.SPECIFIED_FILM, 5,
-                InputColumn.SPRAYER, "big one"));
+    Catalogue tables = WorkedLines.bigOne();
+    FilledLine filled = Bids.fill(tables, WorkedLines.DECK);
 
     assertFigures(
         filled,

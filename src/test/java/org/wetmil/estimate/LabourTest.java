@@ -8,7 +8,6 @@ import static org.wetmil.estimate.FilledColumn.PREPARE;
 import static org.wetmil.estimate.FilledColumn.ROLL;
 import static org.wetmil.estimate.FilledColumn.SPRAY;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -25,14 +24,7 @@ class LabourTest {
   }
 
   private static FilledLine line(Catalogue tables, String surface, Object... more) {
-    return Bids.fill(tables, bare(surface, more));
-  }
-
-  private static BidLine bare(String surface, Object... more) {
-    List<Object> cells = new ArrayList<>();
-    cells.addAll(List.of(InputColumn.SURFACE, surface, InputColumn.COATING, "latex"));
-    cells.addAll(Arrays.asList(more));
-    return Bids.line(cells.toArray());
+    return Bids.fill(tables, WorkedLines.latex(surface, more));
   }
 
   /** Hours over 800 ft2: dusted at 2000, wiped at 800, sanded at 400, scraped at 80 ft2/h. */
@@ -250,9 +242,10 @@ class LabourTest {
   void theFloorOfARoomIsCoveredOnceOnItsFirstWallsOrCeiling() {
     List<FilledLine> lines =
         room(
-            bare("trim", InputColumn.ROOM, "Hall", InputColumn.LENGTH, 70),
-            bare("walls", InputColumn.ROOM, "Hall", InputColumn.LENGTH, 70, InputColumn.HEIGHT, 9),
-            bare(
+            WorkedLines.latex("trim", InputColumn.ROOM, "Hall", InputColumn.LENGTH, 70),
+            WorkedLines.latex(
+                "walls", InputColumn.ROOM, "Hall", InputColumn.LENGTH, 70, InputColumn.HEIGHT, 9),
+            WorkedLines.latex(
                 "ceiling",
                 InputColumn.ROOM,
                 "hall ",
@@ -260,7 +253,7 @@ class LabourTest {
                 20,
                 InputColumn.WIDTH,
                 15),
-            bare("ceiling", InputColumn.ROOM, "Attic", InputColumn.AREA, 90));
+            WorkedLines.latex("ceiling", InputColumn.ROOM, "Attic", InputColumn.AREA, 90));
 
     assertThat(masks(lines)).containsExactly(0, 0.75, 0, 0);
   }
@@ -269,8 +262,9 @@ class LabourTest {
   void aFirstLineThatIsLeftOutOrMakesNoAreaDoesNotTakeTheFloorWithIt() {
     List<FilledLine> lines =
         room(
-            bare("walls", InputColumn.ROOM, "A", InputColumn.LENGTH, 20, InputColumn.WIDTH, 15),
-            bare(
+            WorkedLines.latex(
+                "walls", InputColumn.ROOM, "A", InputColumn.LENGTH, 20, InputColumn.WIDTH, 15),
+            WorkedLines.latex(
                 "ceiling",
                 InputColumn.ROOM,
                 "A",
@@ -280,7 +274,8 @@ class LabourTest {
                 20,
                 InputColumn.WIDTH,
                 15),
-            bare("ceiling", InputColumn.ROOM, "A", InputColumn.LENGTH, 20, InputColumn.WIDTH, 15));
+            WorkedLines.latex(
+                "ceiling", InputColumn.ROOM, "A", InputColumn.LENGTH, 20, InputColumn.WIDTH, 15));
 
     assertThat(masks(lines)).containsExactly(Double.NaN, 0, 0.75);
   }
@@ -289,7 +284,7 @@ class LabourTest {
   void aRoomThatOccursFiveTimesHasFiveFloors() {
     List<FilledLine> lines =
         room(
-            bare(
+            WorkedLines.latex(
                 "walls",
                 InputColumn.ROOM,
                 "Cell",
@@ -310,8 +305,9 @@ class LabourTest {
   void aFloorIsCoveredAsOftenAsTheLineThatSizesItOccurs() {
     List<FilledLine> lines =
         room(
-            bare("walls", InputColumn.ROOM, "Cell", InputColumn.LENGTH, 70, InputColumn.HEIGHT, 9),
-            bare(
+            WorkedLines.latex(
+                "walls", InputColumn.ROOM, "Cell", InputColumn.LENGTH, 70, InputColumn.HEIGHT, 9),
+            WorkedLines.latex(
                 "ceiling",
                 InputColumn.ROOM,
                 "Cell",
@@ -329,8 +325,8 @@ class LabourTest {
   void workOutdoorsCoversNoFloor() {
     List<FilledLine> lines =
         room(
-            bare("soffit", InputColumn.LENGTH, 20, InputColumn.WIDTH, 2),
-            bare("exterior walls", InputColumn.LENGTH, 20, InputColumn.HEIGHT, 9));
+            WorkedLines.latex("soffit", InputColumn.LENGTH, 20, InputColumn.WIDTH, 2),
+            WorkedLines.latex("exterior walls", InputColumn.LENGTH, 20, InputColumn.HEIGHT, 9));
 
     assertThat(masks(lines)).containsExactly(0, 0);
   }
@@ -358,7 +354,7 @@ class LabourTest {
   void aLineWhoseIncludeIsInErrorCountsWithoutAFormula() {
     BidLine line =
         Bids.changed(
-            bare("walls", InputColumn.AREA, 100),
+            WorkedLines.latex("walls", InputColumn.AREA, 100),
             InputColumn.INCLUDE,
             InputValue.fault(InputValue.State.FORMULA_ERROR, "#DIV/0!", "yes or no"));
 

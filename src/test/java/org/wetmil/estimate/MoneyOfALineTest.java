@@ -28,16 +28,6 @@ import org.wetmil.quantity.UnitSystem;
 
 /** Costs and likely costs of a line of 4.977638902 gal and 3.813128286 h, worked by hand. */
 class MoneyOfALineTest {
-  private static final BidLine DRYWALL =
-      Bids.line(
-          InputColumn.SURFACE, "walls",
-          InputColumn.COATING, "latex",
-          InputColumn.CONDITION, "new drywall",
-          InputColumn.LENGTH, 20,
-          InputColumn.WIDTH, 15,
-          InputColumn.HEIGHT, 9,
-          InputColumn.OPENINGS, 40);
-
   /** Paint at 42 a gallon or 190 for five; 30 an hour and a fifth on top: 36. */
   private static Catalogue tables(boolean paint, boolean labour) {
     Map<Tables, List<StatedRow>> stated = new EnumMap<>(Tables.class);
@@ -58,7 +48,7 @@ class MoneyOfALineTest {
 
   @Test
   void costsAreAmountsAtTheCheapestPriceAndTheRateWithBurden() {
-    FilledLine filled = Bids.fill(tables(true, true), DRYWALL);
+    FilledLine filled = Bids.fill(tables(true, true), WorkedLines.DRYWALL);
 
     assertThat(filled.base(PAINT_COST)).isCloseTo(4.977638902 * 38, withinPercentage(1e-7));
     assertThat(filled.base(LABOUR_COST)).isCloseTo(3.813128286 * 36, withinPercentage(1e-7));
@@ -66,7 +56,7 @@ class MoneyOfALineTest {
 
   @Test
   void withoutPricesThereIsNoCost() {
-    FilledLine filled = Bids.fill(DRYWALL);
+    FilledLine filled = Bids.fill(WorkedLines.DRYWALL);
 
     assertThat(filled.figures())
         .doesNotContainKeys(PAINT_COST, LABOUR_COST, COST_LOW, COST_HIGH)
@@ -78,7 +68,7 @@ class MoneyOfALineTest {
   @CsvSource({"true, PAINT_LOW, PAINT_HIGH, 38", "false, LABOUR_LOW, LABOUR_HIGH, 36"})
   void theLikelyCostOfOneThingIsItsLikelyAmountAtItsPrice(
       boolean paint, FilledColumn low, FilledColumn high, double price) {
-    FilledLine filled = Bids.fill(tables(paint, !paint), DRYWALL);
+    FilledLine filled = Bids.fill(tables(paint, !paint), WorkedLines.DRYWALL);
 
     assertThat(filled.base(COST_LOW)).isCloseTo(filled.base(low) * price, withinPercentage(0.01));
     assertThat(filled.base(COST_HIGH)).isCloseTo(filled.base(high) * price, withinPercentage(0.01));
@@ -87,7 +77,7 @@ class MoneyOfALineTest {
   /** Both at once go astray by no more than the two together, and by more than the greater. */
   @Test
   void theLikelyCostOfBothIsNarrowerThanTheTwoEndsTogether() {
-    FilledLine filled = Bids.fill(tables(true, true), DRYWALL);
+    FilledLine filled = Bids.fill(tables(true, true), WorkedLines.DRYWALL);
     double cost = filled.base(PAINT_COST) + filled.base(LABOUR_COST);
     double paint = (filled.base(PAINT_HIGH) - filled.base(PAINT)) * 38;
     double labour = (filled.base(LABOUR_HIGH) - filled.base(LABOUR)) * 36;
@@ -103,7 +93,7 @@ class MoneyOfALineTest {
   /** Only the spraying of the hours is unsure: what is rolled, masked and dusted stays. */
   @Test
   void theRangeOfTheHoursIsThatOfTheSpraying() {
-    FilledLine filled = Bids.fill(DRYWALL);
+    FilledLine filled = Bids.fill(WorkedLines.DRYWALL);
     double rest = 1.311111111 + 0.75 + 0.295;
 
     assertThat(filled.base(LABOUR_LOW)).isGreaterThan(rest);

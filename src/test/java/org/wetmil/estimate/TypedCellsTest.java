@@ -22,24 +22,13 @@ import org.wetmil.quantity.UnitSystem;
 
 /** What an estimator put over the formulas of an earlier fill; the line is worked by hand. */
 class TypedCellsTest {
-  /** 590 ft2 and 4.977638902 gal in HandWorkedLinesTest. */
-  private static final BidLine DRYWALL =
-      Bids.line(
-          InputColumn.SURFACE, "walls",
-          InputColumn.COATING, "latex",
-          InputColumn.CONDITION, "new drywall",
-          InputColumn.LENGTH, 20,
-          InputColumn.WIDTH, 15,
-          InputColumn.HEIGHT, 9,
-          InputColumn.OPENINGS, 40);
-
   private static EarlierCells typed(FilledColumn column, double number) {
     return new EarlierCells(Map.of(column, number), Map.of(), Map.of(), true);
   }
 
   @Test
   void aNumberTypedOverAFormulaStaysAndKeepsTheFormulaBesideIt() {
-    FilledLine filled = Bids.fill(DRYWALL.with(typed(PAINT, 6)));
+    FilledLine filled = Bids.fill(WorkedLines.DRYWALL.with(typed(PAINT, 6)));
 
     assertThat(filled.base(PAINT)).isEqualTo(6);
     Figure.Typed paint = (Figure.Typed) filled.figures().get(PAINT);
@@ -53,7 +42,7 @@ class TypedCellsTest {
   /** 500 ft2: 500 x 2 / 237.0601852 gal, 500 / 2000 h of dusting, 500 / 590 of the spray hours. */
   @Test
   void whatFollowsACellFollowsTheNumberTypedThere() {
-    FilledLine filled = Bids.fill(DRYWALL.with(typed(NET_AREA, 500)));
+    FilledLine filled = Bids.fill(WorkedLines.DRYWALL.with(typed(NET_AREA, 500)));
 
     assertThat(filled.base(PAINT)).isCloseTo(1000 / 237.0601852, withinPercentage(1e-7));
     assertThat(filled.base(PREPARE)).isCloseTo(0.25, within(1e-12));
@@ -63,13 +52,22 @@ class TypedCellsTest {
   /** A last bit is no change, and a millionth part is. */
   @Test
   void theNumberThatTheFormulaComesToIsNotTyped() {
-    assertThat(Bids.fill(DRYWALL.with(typed(NET_AREA, 590))).figures().get(NET_AREA))
+    assertThat(Bids.fill(WorkedLines.DRYWALL.with(typed(NET_AREA, 590))).figures().get(NET_AREA))
         .isInstanceOf(Figure.Live.class);
-    assertThat(Bids.fill(DRYWALL.with(typed(NET_AREA, 590 * (1 + 1e-12)))).figures().get(NET_AREA))
+    assertThat(
+            Bids.fill(WorkedLines.DRYWALL.with(typed(NET_AREA, 590 * (1 + 1e-12))))
+                .figures()
+                .get(NET_AREA))
         .isInstanceOf(Figure.Live.class);
-    assertThat(Bids.fill(DRYWALL.with(typed(NET_AREA, 590 * (1 + 1e-6)))).figures().get(NET_AREA))
+    assertThat(
+            Bids.fill(WorkedLines.DRYWALL.with(typed(NET_AREA, 590 * (1 + 1e-6))))
+                .figures()
+                .get(NET_AREA))
         .isInstanceOf(Figure.Typed.class);
-    assertThat(Bids.fill(DRYWALL.with(typed(NET_AREA, 590 * (1 - 1e-6)))).figures().get(NET_AREA))
+    assertThat(
+            Bids.fill(WorkedLines.DRYWALL.with(typed(NET_AREA, 590 * (1 - 1e-6))))
+                .figures()
+                .get(NET_AREA))
         .isInstanceOf(Figure.Typed.class);
   }
 
@@ -95,8 +93,8 @@ class TypedCellsTest {
   void aFillAnewTakesFormulasAgain() {
     EarlierCells refreshed = new EarlierCells(Map.of(PAINT, 6.0), Map.of(), Map.of(), false);
 
-    assertThat(Bids.fill(DRYWALL.with(refreshed)).figures())
-        .isEqualTo(Bids.fill(DRYWALL).figures());
+    assertThat(Bids.fill(WorkedLines.DRYWALL.with(refreshed)).figures())
+        .isEqualTo(Bids.fill(WorkedLines.DRYWALL).figures());
   }
 
   /** Choices are made anew: a tip, a pressure or coats are stated in columns of their own. */
@@ -109,7 +107,8 @@ class TypedCellsTest {
 
     assertThat(EarlierCells.isFormula(column)).isFalse();
     assertThat(earlier.typed(column)).isNaN();
-    assertThat(Bids.fill(DRYWALL.with(earlier)).figures()).isEqualTo(Bids.fill(DRYWALL).figures());
+    assertThat(Bids.fill(WorkedLines.DRYWALL.with(earlier)).figures())
+        .isEqualTo(Bids.fill(WorkedLines.DRYWALL).figures());
     assertThat(EarlierCells.isFormula(PAINT)).isTrue();
     assertThat(EarlierCells.isFormula(LABOUR)).isTrue();
   }
@@ -136,7 +135,9 @@ class TypedCellsTest {
   private static Optional<Written> own(Catalogue tables, Written written) {
     EarlierCells earlier =
         new EarlierCells(Map.of(PAINT, 6.0), Map.of(), Map.of(PAINT, written), true);
-    return ((Figure.Typed) Bids.fill(tables, DRYWALL.with(earlier)).figures().get(PAINT)).own();
+    return ((Figure.Typed)
+            Bids.fill(tables, WorkedLines.DRYWALL.with(earlier)).figures().get(PAINT))
+        .own();
   }
 
   private static Written over(Place place) {
@@ -167,7 +168,7 @@ class TypedCellsTest {
   @Test
   void aLineThatWasNeverFilledHasNoEarlierCells() {
     assertThat(EarlierCells.NONE.isEmpty()).isTrue();
-    assertThat(DRYWALL.earlier().isEmpty()).isTrue();
+    assertThat(WorkedLines.DRYWALL.earlier().isEmpty()).isTrue();
     assertThat(typed(PAINT, 6).isEmpty()).isFalse();
     assertThat(new EarlierCells(Map.of(), Map.of(PAINT, "six"), Map.of(), true).isEmpty())
         .isFalse();

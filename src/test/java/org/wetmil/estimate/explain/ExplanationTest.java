@@ -46,33 +46,13 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
 import org.wetmil.estimate.Given;
 import org.wetmil.estimate.InputColumn;
+import org.wetmil.estimate.WorkedLines;
 import org.wetmil.formula.Expr;
 import org.wetmil.formula.Place;
 import org.wetmil.quantity.UnitSystem;
 
 /** Which steps are told of a line, in which order; numbers are those of HandWorkedLinesTest. */
 class ExplanationTest {
-  /** The film of walls goes by the table: nothing is specified. */
-  private static final BidLine DRYWALL =
-      Bids.line(
-          InputColumn.SURFACE, "walls",
-          InputColumn.COATING, "latex",
-          InputColumn.CONDITION, "new drywall",
-          InputColumn.LENGTH, 20,
-          InputColumn.WIDTH, 15,
-          InputColumn.HEIGHT, 9,
-          InputColumn.OPENINGS, 40);
-
-  private static final BidLine DECK =
-      Bids.line(
-          InputColumn.SURFACE, "metal deck",
-          InputColumn.COATING, "dry fog",
-          InputColumn.LENGTH, 60,
-          InputColumn.WIDTH, 40,
-          InputColumn.HEIGHT, 22,
-          InputColumn.SPECIFIED_FILM, 5,
-          InputColumn.SPRAYER, "big one");
-
   private static Bid bid(Catalogue tables, BidLine line) {
     return Bids.bid(tables, UnitSystem.US, line);
   }
@@ -102,27 +82,9 @@ class ExplanationTest {
         .orElseThrow();
   }
 
-  private static Catalogue deckTables() {
-    return Bids.with(
-        Tables.SPRAYERS,
-        List.of(
-            Bids.row(
-                0,
-                "Sprayer",
-                "Big One",
-                "Greatest flow",
-                0.45,
-                "Hose bore",
-                0.375,
-                "Hose length",
-                50,
-                "Rise",
-                20)));
-  }
-
   @Test
   void aLineIsToldInTheOrderOfComputationWithoutItsRange() {
-    Explanation told = whole(Catalogue.builtIn(), DRYWALL);
+    Explanation told = whole(Catalogue.builtIn(), WorkedLines.DRYWALL);
 
     assertThat(places(told))
         .containsExactly(
@@ -159,7 +121,7 @@ class ExplanationTest {
   /** What follows nothing has no formula; the film aimed at has one, and no cell. */
   @Test
   void choicesHaveNoFormulaAndTheFilmAimedAtHasNoCell() {
-    Explanation told = whole(Catalogue.builtIn(), DRYWALL);
+    Explanation told = whole(Catalogue.builtIn(), WorkedLines.DRYWALL);
 
     assertThat(told.steps().stream().filter(step -> step.formula().isEmpty()).map(Step::of))
         .containsExactly(COATS, PRESSURE, TIP_CODE, COUNTED);
@@ -176,7 +138,7 @@ class ExplanationTest {
   /** 2 (20 + 15) x 9 = 630 ft2, 40 off. */
   @Test
   void partsOfTheAreaAreToldWhereTheyAreShown() {
-    Explanation told = whole(Bids.settings("Show measuring", "yes"), DRYWALL);
+    Explanation told = whole(Bids.settings("Show measuring", "yes"), WorkedLines.DRYWALL);
 
     assertThat(places(told)).startsWith(GROSS, DEDUCTED, ADDED, NET_AREA, COATS);
     assertThat(told.steps().subList(0, 4))
@@ -186,8 +148,8 @@ class ExplanationTest {
 
   @Test
   void whatDoesNotRestOnTheTipIsToldWithoutIt() {
-    Explanation prepare = asked(Catalogue.builtIn(), DRYWALL, PREPARE);
-    Explanation mask = asked(Catalogue.builtIn(), DRYWALL, MASK);
+    Explanation prepare = asked(Catalogue.builtIn(), WorkedLines.DRYWALL, PREPARE);
+    Explanation mask = asked(Catalogue.builtIn(), WorkedLines.DRYWALL, MASK);
 
     assertThat(places(prepare)).containsExactly(NET_AREA, PREPARE);
     assertThat(prepare.tips()).isEmpty();
@@ -197,11 +159,11 @@ class ExplanationTest {
   /** The pace is what lays the target with that flow, so that it rests on both. */
   @Test
   void whatRestsOnTheTipIsToldWithFilmAndPressureBeforeIt() {
-    Explanation film = asked(Catalogue.builtIn(), DRYWALL, WET_FILM);
+    Explanation film = asked(Catalogue.builtIn(), WorkedLines.DRYWALL, WET_FILM);
 
     assertThat(places(film)).containsExactly(TARGET, PRESSURE, TIP_CODE, FLOW, SPEED, WET_FILM);
     assertThat(film.tips()).isPresent();
-    assertThat(places(asked(Catalogue.builtIn(), DRYWALL, PAINT)))
+    assertThat(places(asked(Catalogue.builtIn(), WorkedLines.DRYWALL, PAINT)))
         .containsExactly(
             NET_AREA, COATS, TARGET, PRESSURE, TIP_CODE, FLOW, SPEED, WET_FILM, SPREAD, PAINT);
   }
@@ -213,15 +175,15 @@ class ExplanationTest {
   void withoutATipThePaceRestsOnNothingElse() {
     Catalogue none = Bids.with(Tables.TIPS_ON_HAND, List.of(Bids.row(0, "Tip", "539")));
 
-    assertThat(places(asked(none, DRYWALL, SPEED))).containsExactly(SPEED);
-    assertThat(places(asked(none, DRYWALL, WET_FILM)))
+    assertThat(places(asked(none, WorkedLines.DRYWALL, SPEED))).containsExactly(SPEED);
+    assertThat(places(asked(none, WorkedLines.DRYWALL, WET_FILM)))
         .containsExactly(TARGET, PRESSURE, TIP_CODE, FLOW, SPEED, WET_FILM);
   }
 
   @Test
   void orificeAndFanAreToldAsTheTip() {
     for (FilledColumn column : List.of(ORIFICE, FAN, TIP_CODE)) {
-      assertThat(places(asked(Catalogue.builtIn(), DRYWALL, column)))
+      assertThat(places(asked(Catalogue.builtIn(), WorkedLines.DRYWALL, column)))
           .as("%s", column)
           .containsExactly(TARGET, PRESSURE, TIP_CODE);
     }
@@ -232,7 +194,7 @@ class ExplanationTest {
 
   @Test
   void anEndOfTheRangeIsToldWhenItIsAskedFor() {
-    Explanation low = asked(Catalogue.builtIn(), DRYWALL, PAINT_LOW);
+    Explanation low = asked(Catalogue.builtIn(), WorkedLines.DRYWALL, PAINT_LOW);
 
     assertThat(places(low)).endsWith(SPREAD, PAINT, PAINT_LOW);
     assertThat(step(low, PAINT_LOW).value()).isLessThan(4.977638902);
@@ -241,7 +203,7 @@ class ExplanationTest {
   /** 5 mil / (0.40 x 7.5 mil) is two coats; they leave 5 / (0.40 x 2) = 6.25 mil wet. */
   @Test
   void behindAHoseLossAndLiftComeOffThePressureSet() {
-    Explanation told = whole(deckTables(), DECK);
+    Explanation told = whole(WorkedLines.bigOne(), WorkedLines.DECK);
 
     assertThat(places(told))
         .startsWith(
@@ -282,15 +244,16 @@ class ExplanationTest {
 
   @Test
   void coatsOfASpecifiedFilmAreToldWithTheFilm() {
-    assertThat(places(asked(deckTables(), DECK, COATS))).containsExactly(COATS_WANTED, COATS);
-    assertThat(places(asked(deckTables(), DECK, FLOW)))
+    assertThat(places(asked(WorkedLines.bigOne(), WorkedLines.DECK, COATS)))
+        .containsExactly(COATS_WANTED, COATS);
+    assertThat(places(asked(WorkedLines.bigOne(), WorkedLines.DECK, FLOW)))
         .containsExactly(
             COATS_WANTED, COATS, TARGET, PRESSURE, TIP_CODE, HOSE_LOSS, LIFT, GUN_PRESSURE, FLOW);
   }
 
   @Test
   void whatWasTypedIsToldWithTheFormulaThatItStandsFor() {
-    Step paint = step(whole(Catalogue.builtIn(), DRYWALL.with(typed(PAINT, 6))), PAINT);
+    Step paint = step(whole(Catalogue.builtIn(), WorkedLines.DRYWALL.with(typed(PAINT, 6))), PAINT);
 
     assertThat(paint.typed()).isTrue();
     assertThat(paint.value()).isEqualTo(6);
@@ -342,7 +305,7 @@ class ExplanationTest {
             Tables.COATINGS,
             List.of(
                 Bids.row(0, "Coating", "latex", "Container sizes", "1; 5", "Price", "42; 190")));
-    Explanation told = asked(priced, DRYWALL, PAINT_COST);
+    Explanation told = asked(priced, WorkedLines.DRYWALL, PAINT_COST);
 
     assertThat(places(told)).endsWith(SPREAD, PAINT, PAINT_COST);
     assertThat(step(told, PAINT_COST).value()).isCloseTo(4.977638902 * 38, withinPercentage(1e-7));
