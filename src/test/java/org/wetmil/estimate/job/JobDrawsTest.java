@@ -9,6 +9,8 @@ import static org.wetmil.estimate.InputColumn.ROOM;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +21,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.estimate.BidLine;
 import org.wetmil.estimate.Bids;
@@ -93,6 +97,42 @@ class JobDrawsTest {
         .isCloseTo(-Math.log(PAINT), within(BOUND * error(0.1, sigma)));
     double middle = Strata.quantile(draws.paintGal(), 0.5);
     assertThat(Math.log(middle / stated)).isCloseTo(0, within(BOUND * error(0.5, sigma)));
+  }
+
+  /** Paint left in pails takes no time, and the trigger no paint. */
+  @ParameterizedTest
+  @CsvSource({"TRANSFER, 1.20, 1.20", "FILM, 1.18, 1.18", "KEPT, 1.03, 1", "TRIGGER, 1, 1.40"})
+  void aFactorAloneMovesWhatItActsOnByItsOwnLimit(Factor factor, double paint, double hours) {
+    FilledBid filled = Estimator.fill(Bids.bid(cabinets("Kitchen", 10)));
+    JobDraws.Alone alone = JobDraws.of(filled.bid(), one(filled)).only(factor);
+
+    ranges(alone.paintGal(), filled.total(FilledColumn.PAINT), paint);
+    ranges(alone.sprayHours(), filled.total(FilledColumn.SPRAY), hours);
+  }
+
+  private static void ranges(double[] draws, double stated, double limit) {
+    double error = BOUND * error(0.9, Math.log(limit) / Z) + 1e-12;
+    for (double share : new double[] {0.1, 0.9}) {
+      double ratio = Strata.quantile(draws, share) / stated;
+      assertThat(Math.log(ratio))
+          .isCloseTo(Math.signum(share - 0.5) * Math.log(limit), within(error));
+    }
+  }
+
+  /** Of walls 70 % of the paint stays on; were it all, 70 % of the paint would do. */
+  @Test
+  void noDrawTakesLessPaintThanIfAllOfItStayedOn() {
+    Map<Factor, Double> wide = new EnumMap<>(spreads.sigmas());
+    wide.put(Factor.TRANSFER, 1.0);
+    FilledBid filled = Estimator.fill(Bids.bid(wall("Hall", 500)));
+    JobDraws draws = JobDraws.of(filled.bid(), one(filled), new Spreads(wide, 0.5), 1000);
+
+    double[] paint = draws.only(Factor.TRANSFER).paintGal();
+    double least = Arrays.stream(paint).min().orElseThrow() / filled.total(FilledColumn.PAINT);
+    assertThat(least).isCloseTo(0.7, within(1e-12));
+    double[] hours = draws.only(Factor.TRANSFER).sprayHours();
+    assertThat(Arrays.stream(hours).min().orElseThrow() / filled.total(FilledColumn.SPRAY))
+        .isCloseTo(0.7, within(1e-12));
   }
 
   @Test
