@@ -27,7 +27,7 @@ import org.wetmil.estimate.likely.Strata;
  * the share that stays on is capped line by line: of 400 lines its low end moves by a hundredth of
  * a percent with the ranges built in and by half a percent with ranges twice as wide.
  */
-public final class JobDraws {
+final class JobDraws {
   /** Draws of a job: the sampling error of its ends is about half a percent. */
   static final int DRAWS = FactorDraws.DRAWS;
 
@@ -37,7 +37,7 @@ public final class JobDraws {
   /** What a factor is that does not move. */
   private static final double[] CERTAIN = FactorDraws.certain();
 
-  private final List<Lot> lots;
+  private final List<DrawnLines> lots;
   private final Map<Factor, FactorDraws> factors = new EnumMap<>(Factor.class);
   private final double[] sprayHours = new double[DRAWS];
   private final Map<Object, double[]> paintGal = new LinkedHashMap<>();
@@ -50,39 +50,7 @@ public final class JobDraws {
    */
   record Alone(double[] paintGal, double[] sprayHours) {}
 
-  /** Lines drawn together: one, or the small ones of a kind. */
-  private static final class Lot {
-    private final String id;
-    private final Object group;
-    private final double transfer;
-    private double paint;
-    private double spray;
-    private double weight;
-    private double squares;
-
-    /** The same for the job and for each factor alone, so that they are made once. */
-    private final Map<Factor, short[]> orders = new EnumMap<>(Factor.class);
-
-    Lot(String id, Object group, double transfer) {
-      this.id = id;
-      this.group = group;
-      this.transfer = transfer;
-    }
-
-    void add(FilledLine line, double weight) {
-      paint += line.base(FilledColumn.PAINT);
-      spray += line.base(FilledColumn.SPRAY);
-      this.weight += weight;
-      squares += weight * weight;
-    }
-
-    /** Of how many lines of one size the average would vary as that of these lines does. */
-    double lines() {
-      return squares > 0 ? weight * weight / squares : 1;
-    }
-  }
-
-  private JobDraws(String job, Spreads spreads, List<Lot> lots) {
+  private JobDraws(String job, Spreads spreads, List<DrawnLines> lots) {
     this.lots = lots;
     for (Factor factor : Factor.values()) {
       factors.put(factor, new FactorDraws(job, factor, spreads));
@@ -95,7 +63,7 @@ public final class JobDraws {
    *
    * @param groups lines by what they are bought together as: the paint of each is kept apart
    */
-  public static JobDraws of(Bid bid, Map<?, List<FilledLine>> groups) {
+  static JobDraws of(Bid bid, Map<?, List<FilledLine>> groups) {
     return of(bid, groups, Spreads.of(bid.catalogue()), MOST_SINGLE);
   }
 
@@ -107,11 +75,11 @@ public final class JobDraws {
   Alone only(Factor factor) {
     double[] paint = new double[DRAWS];
     double[] hours = new double[DRAWS];
-    for (Lot lot : lots) {
+    for (DrawnLines lot : lots) {
       double[] drawn = drawn(lot, factor);
-      double least = factor == Factor.TRANSFER ? lot.transfer : 0;
-      add(paint, lot.paint, factor == Factor.TRIGGER ? CERTAIN : drawn, least);
-      add(hours, lot.spray, factor == Factor.KEPT ? CERTAIN : drawn, least);
+      double least = factor == Factor.TRANSFER ? lot.transfer() : 0;
+      add(paint, lot.paintGal(), factor == Factor.TRIGGER ? CERTAIN : drawn, least);
+      add(hours, lot.sprayHours(), factor == Factor.KEPT ? CERTAIN : drawn, least);
     }
     return new Alone(paint, hours);
   }
@@ -124,29 +92,30 @@ public final class JobDraws {
     }
   }
 
-  private static List<Lot> lots(Map<?, List<FilledLine>> groups, int mostSingle) {
+  private static List<DrawnLines> lots(Map<?, List<FilledLine>> groups, int mostSingle) {
     ToDoubleFunction<FilledLine> weight = weights(groups);
     double[] sorted =
         groups.values().stream().flatMap(List::stream).mapToDouble(weight).sorted().toArray();
     boolean all = mostSingle == 0 || sorted.length <= mostSingle;
     double least = all ? 0 : sorted[sorted.length - mostSingle];
     Map<String, Integer> seen = new HashMap<>();
-    Map<Object, Lot> together = new LinkedHashMap<>();
-    List<Lot> single = new ArrayList<>();
+    Map<Object, DrawnLines> together = new LinkedHashMap<>();
+    List<DrawnLines> single = new ArrayList<>();
     groups.forEach(
         (group, lines) -> {
           for (FilledLine line : lines) {
             double size = weight.applyAsDouble(line);
-            double transfer = LineRange.transfer(line);
+            double transfer = DrawnLines.transfer(line);
             if (size >= least && single.size() < mostSingle) {
               String id = id(line);
               int nth = seen.merge(id, 1, Integer::sum);
-              single.add(new Lot(id + "\n" + nth, group, transfer));
+              single.add(new DrawnLines(id + "\n" + nth, group, transfer));
               single.get(single.size() - 1).add(line, size);
             } else {
               together
                   .computeIfAbsent(
-                      List.of(group, transfer), key -> new Lot("small\n" + key, group, transfer))
+                      List.of(group, transfer),
+                      key -> new DrawnLines("small\n" + key, group, transfer))
                   .add(line, size);
             }
           }
@@ -189,16 +158,16 @@ public final class JobDraws {
     return id.toString();
   }
 
-  private void draw(Lot lot) {
+  private void draw(DrawnLines lot) {
     double[] film = drawn(lot, Factor.FILM);
     double[] stays = drawn(lot, Factor.TRANSFER);
     double[] kept = drawn(lot, Factor.KEPT);
     double[] trigger = drawn(lot, Factor.TRIGGER);
-    double[] paint = paintGal.computeIfAbsent(lot.group, group -> new double[DRAWS]);
+    double[] paint = paintGal.computeIfAbsent(lot.group(), group -> new double[DRAWS]);
     double[] hours = sprayHours;
-    double transfer = lot.transfer;
-    double ofPaint = lot.paint;
-    double ofSpray = lot.spray;
+    double transfer = lot.transfer();
+    double ofPaint = lot.paintGal();
+    double ofSpray = lot.sprayHours();
     for (int i = 0; i < hours.length; i++) {
       double stay = stays[i];
       double both = film[i] * (stay > transfer ? stay : transfer);
@@ -207,8 +176,8 @@ public final class JobDraws {
     }
   }
 
-  private double[] drawn(Lot lot, Factor factor) {
-    return factors.get(factor).of(lot.id, lot.lines(), lot.orders);
+  private double[] drawn(DrawnLines lot, Factor factor) {
+    return factors.get(factor).of(lot.id(), lot.alike(), lot.orders());
   }
 
   /**
@@ -216,38 +185,38 @@ public final class JobDraws {
    *
    * @param stated its paint as stated, in gallons
    */
-  public Band paintBand(Object group, double stated) {
+  Band paintBand(Object group, double stated) {
     return band(paintGal.getOrDefault(group, new double[DRAWS]), stated);
   }
 
   /** The range of a figure that was drawn, widened where the stated one would lie outside. */
-  public static Band band(double[] draws, double stated) {
+  static Band band(double[] draws, double stated) {
     return Band.around(
         Strata.quantile(draws, Spreads.TAIL), stated, Strata.quantile(draws, 1 - Spreads.TAIL));
   }
 
   /** The draw at the low end of a figure: one in ten comes out no higher. */
-  public static int lowDraw(double[] figure) {
+  static int lowDraw(double[] figure) {
     return Strata.drawAt(figure, Spreads.TAIL, -1);
   }
 
   /** The draw at the high end of a figure. */
-  public static int highDraw(double[] figure) {
+  static int highDraw(double[] figure) {
     return Strata.drawAt(figure, 1 - Spreads.TAIL, 0);
   }
 
   /** Person-hours of spraying of all lines that count, draw by draw. */
-  public double[] sprayHours() {
+  double[] sprayHours() {
     return sprayHours.clone();
   }
 
   /** Paint of the lines of one group in gallons, draw by draw; zeros for a group without lines. */
-  public double[] paintGal(Object group) {
+  double[] paintGal(Object group) {
     return paintGal.getOrDefault(group, new double[DRAWS]).clone();
   }
 
   /** Paint of all lines that count in gallons, draw by draw. */
-  public double[] paintGal() {
+  double[] paintGal() {
     double[] sum = new double[DRAWS];
     for (double[] paint : paintGal.values()) {
       for (int i = 0; i < DRAWS; i++) {

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.audit;
 
 import java.util.List;
+import java.util.Locale;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.wetmil.workbook.look.Heights;
 import org.wetmil.workbook.look.Look;
@@ -86,7 +87,9 @@ final class BasisPage {
               "Setups",
               "Lines on which a check fired against all others: the difference of their mean"
                   + " logarithms, as a ratio with its 95 % interval (Welch's t, with what bids have"
-                  + " in common taken off). Fired checks lists the first 10,000 cells."),
+                  + " in common taken off). "
+                  + FiredSheet.NAME
+                  + String.format(Locale.ROOT, " lists the first %,d cells.", FiredSheet.MOST)),
           List.of(
               "Moved figures",
               "Each bid is filled with the tables that its workbook carries (of one filled before,"

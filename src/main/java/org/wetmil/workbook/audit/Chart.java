@@ -2,6 +2,7 @@ package org.wetmil.workbook.audit;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
@@ -68,7 +69,9 @@ final class Chart {
    * Points, and a line drawn through two others.
    *
    * @param x cells of the points across
+   * @param y cells of the points up
    * @param line cells of the line's two points: across, up; null for no line
+   * @param limits of the axes: least and most across, least and most up
    */
   void points(
       Axes titles,
@@ -103,7 +106,7 @@ final class Chart {
       drawn.setSmooth(false);
       drawn.setMarkerStyle(MarkerStyle.NONE);
       XDDFLineProperties stroke = new XDDFLineProperties();
-      stroke.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
+      stroke.setFillProperties(solid(Styles.SLATE));
       stroke.setWidth(1.25);
       drawn.setLineProperties(stroke);
     }
@@ -114,7 +117,14 @@ final class Chart {
     legend();
   }
 
-  /** For each name a bar from low to high, which changes its tone at the middle. */
+  /**
+   * For each name a bar from low to high, which changes its tone at the middle.
+   *
+   * @param parts cells stacked on each other: from 0 to low, which is not seen, low to middle,
+   *     middle to high
+   * @param said names of the parts
+   * @param ends least and most of the axis
+   */
   void spans(
       String title,
       CellRangeAddress names,
@@ -138,13 +148,13 @@ final class Chart {
     for (int i = 0; i < parts.length; i++) {
       var series = (XDDFBarChartData.Series) bars.addSeries(categories, numbers(parts[i]));
       series.setTitle(said[i], null);
-      XDDFShapeProperties shape = new XDDFShapeProperties();
-      if (i == 0) {
-        shape.setFillProperties(new XDDFNoFillProperties());
-      } else {
-        shape = filled(i == 1 ? PALE : Styles.SLATE);
-      }
-      series.setShapeProperties(shape);
+      series.setShapeProperties(
+          filled(
+              switch (i) {
+                case 0 -> new XDDFNoFillProperties();
+                case 1 -> solid(PALE);
+                default -> solid(Styles.SLATE);
+              }));
     }
     chart.plot(bars);
   }
@@ -164,9 +174,13 @@ final class Chart {
     return XDDFDataSourcesFactory.fromNumericCellRange(data, range);
   }
 
-  private static XDDFShapeProperties filled(byte[] colour) {
+  private static XDDFFillProperties solid(byte[] colour) {
+    return new XDDFSolidFillProperties(XDDFColor.from(colour));
+  }
+
+  private static XDDFShapeProperties filled(XDDFFillProperties fill) {
     XDDFShapeProperties shape = new XDDFShapeProperties();
-    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(colour)));
+    shape.setFillProperties(fill);
     return shape;
   }
 

@@ -72,7 +72,7 @@ final class MovedSheet {
   }
 
   private double shown(Measure measure, double kept) {
-    return measure.quantity().shown(kept, book.system());
+    return JobsSheet.shown(measure, kept, book.system());
   }
 
   private void value(Rows rows, Entry entry) {

@@ -56,7 +56,8 @@ final class ByRowSheet {
     for (Row row : table) {
       rows.row();
       row(rows, row);
-      prompt(prompts, row, new CellRangeAddressList(rows.number() - 1, rows.number() - 1, 1, 1));
+      int at = rows.number() - 1;
+      prompt(prompts, row, new CellRangeAddressList(at, at, VALUE, VALUE));
     }
     int[] widths = {28, 18, 9, 14, 34, 72};
     Pages.widths(sheet, widths);

@@ -58,7 +58,7 @@ final class ListsSheet {
     int most = 0;
     for (Tables table : offered()) {
       int last = write(table, column);
-      name(table, column, last);
+      define(table, column, last);
       most = Math.max(most, last);
       Pages.width(sheet, column, 24);
       column++;
@@ -90,7 +90,8 @@ final class ListsSheet {
     return at;
   }
 
-  private void name(Tables table, int column, int last) {
+  /** Defines the name of a list, which stands in a column from row 2 to its last. */
+  private void define(Tables table, int column, int last) {
     String letters = CellReference.convertNumToColString(column);
     String from = "%s!$%s$".formatted(NAME, letters);
     String whole = from + "1:$" + letters + "$" + last;

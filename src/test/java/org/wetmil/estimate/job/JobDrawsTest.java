@@ -59,8 +59,8 @@ class JobDrawsTest {
   void lineRangeIsThatOfItsFactors() {
     // cabinets keep 45 % of the paint, so that the limit is out of reach
     FilledLine line = fill(cabinets("Kitchen", 10)).lines().findFirst().orElseThrow();
-    Band paint = LineRange.paintGal(line);
-    Band hours = LineRange.hours(line);
+    Band paint = paintGal(line);
+    Band hours = hours(line);
 
     assertThat(paint.highRatio()).isCloseTo(PAINT, within(1e-6));
     assertThat(paint.lowRatio()).isCloseTo(1 / PAINT, within(1e-6));
@@ -272,11 +272,24 @@ class JobDrawsTest {
     return Estimator.fill(Bids.bid(Catalogue.builtIn(), UnitSystem.US, lines));
   }
 
+  /** Paint of a line in gallons, as its filled cells have it. */
+  private static Band paintGal(FilledLine line) {
+    return Band.around(
+        line.base(FilledColumn.PAINT_LOW),
+        line.base(FilledColumn.PAINT),
+        line.base(FilledColumn.PAINT_HIGH));
+  }
+
+  /** Person-hours of a line's own tasks, as its filled cells have it. */
+  private static Band hours(FilledLine line) {
+    return Band.around(
+        line.base(FilledColumn.LABOUR_LOW),
+        line.base(FilledColumn.LABOUR),
+        line.base(FilledColumn.LABOUR_HIGH));
+  }
+
   private static List<Band> ranges(BidLine... lines) {
-    return fill(lines)
-        .lines()
-        .flatMap(line -> Stream.of(LineRange.paintGal(line), LineRange.hours(line)))
-        .toList();
+    return fill(lines).lines().flatMap(line -> Stream.of(paintGal(line), hours(line))).toList();
   }
 
   private static JobDraws draws(int mostSingle, BidLine... lines) {
