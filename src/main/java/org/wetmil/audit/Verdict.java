@@ -75,6 +75,15 @@ public record Verdict(
                             audit -> audit.ratios().jobs().stream().anyMatch(j -> j.bid() == bid)))
             .count();
     long silent = bids.size() - told;
+    if (told == 0) {
+      String none = "No bid says how the job came out";
+      return silent == 0
+          ? none + "."
+          : none
+              + "; "
+              + Count.of(silent, "bid only has its", "bids only have their")
+              + " setups looked at.";
+    }
     return Count.of(told, "bid says", "bids say")
         + " how the job came out"
         + (silent == 0

@@ -15,7 +15,8 @@ import java.util.Map;
  * @param quantity as written, with its sign; null when blank or not readable
  * @param unitGal US gallons in one unit of the quantity; NaN when the unit is no volume
  * @param unitPrice as written; null when blank or not readable
- * @param amount as written, with its sign; null when neither stated nor to be computed
+ * @param amount as written, with its sign, which is negative for a return or a transfer out however
+ *     it was written; null when neither stated nor to be computed
  * @param amountComputed whether the amount is quantity times unit price, since none was stated
  * @param currency a code or symbol; empty when nothing says
  * @param raw the texts of the known columns; blank cells are absent

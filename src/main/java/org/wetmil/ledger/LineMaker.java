@@ -63,6 +63,7 @@ final class LineMaker {
               texts.get(LedgerColumn.AMOUNT),
               product.stripTrailingZeros().toPlainString() + ", quantity times unit price"));
     }
+    LineKind kind = kind(texts, count, money, problems);
     return new LedgerLine(
         file,
         row.line(),
@@ -71,10 +72,10 @@ final class LineMaker {
         count,
         unitGal(texts, quantity),
         each,
-        money,
+        signed(kind, money),
         computed,
         currency(texts, amount, price),
-        kind(texts, count, money, problems),
+        kind,
         Collections.unmodifiableMap(texts),
         List.copyOf(problems));
   }
@@ -199,6 +200,12 @@ final class LineMaker {
       }
     }
     throw new IllegalStateException("ledger-words.csv: no kind " + word.get());
+  }
+
+  /** Money of what leaves the job, which some ledgers write without a sign. */
+  private static BigDecimal signed(LineKind kind, BigDecimal money) {
+    boolean leaves = kind == LineKind.RETURN || kind == LineKind.TRANSFER_OUT;
+    return money != null && leaves ? money.abs().negate() : money;
   }
 
   private static boolean isNegative(BigDecimal number) {

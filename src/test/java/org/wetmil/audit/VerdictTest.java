@@ -65,7 +65,7 @@ class VerdictTest {
   @Test
   void noBidAtAllIsSaidAsSuch() {
     Verdict verdict = audit(List.of()).verdict();
-    assertThat(verdict.bids()).isEqualTo("0 bids say how the job came out.");
+    assertThat(verdict.bids()).isEqualTo("No bid says how the job came out.");
     assertThat(verdict.right()).isEmpty();
   }
 

@@ -260,6 +260,26 @@ class LedgerTest {
   }
 
   @Test
+  void whatGoesBackTakesItsMoneyAlongWhateverItsSign() {
+    Ledgers.Read read =
+        Ledgers.read(
+            "Tipo;Articulo;Cantidad;Unidad;Precio;Importe",
+            "Compra;latex;3;gal;40,00;120,00",
+            "Devolución;latex;1;gal;40,00;40,00",
+            "Devolución;latex;1;gal;40,00;-40,00",
+            "Compra;latex;-1;gal;40,00;40,00",
+            "Devolución;latex;1;gal;40,00;",
+            "Traspaso salida;latex;1;gal;40,00;40,00",
+            "Traspaso entrada;latex;1;gal;40,00;40,00",
+            "Total;;;;;-40,00");
+
+    assertThat(read.lines())
+        .extracting(line -> line.amount().toPlainString())
+        .containsExactly("120.00", "-40.00", "-40.00", "-40.00", "-40.00", "-40.00", "40.00");
+    assertThat(read.counts().totals()).hasSize(1).noneMatch(TotalsLine::isInDoubt);
+  }
+
+  @Test
   void theKindIsReadFromItsWordOrElseFromTheSigns() {
     Ledgers.Read read =
         Ledgers.read(

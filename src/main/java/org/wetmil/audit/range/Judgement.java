@@ -15,6 +15,9 @@ public enum Judgement {
   /** Share of jobs that should come out inside. */
   public static final double EXPECTED = 1 - 2 * Spreads.TAIL;
 
+  /** House rule: what luck brings about more often than once in twenty says nothing. */
+  private static final double CHANCE = 0.05;
+
   /** What would come out inside of ranges half as wide as they should be. */
   private static final double INSIDE_HALF = share(0.5);
 
@@ -37,7 +40,8 @@ public enum Judgement {
    */
   public static Judgement of(Inside inside) {
     Interval share = Proportion.interval(inside.inside(), inside.jobs());
-    if (share.excludes(EXPECTED)) {
+    double chance = Proportion.chance(inside.inside(), inside.jobs(), EXPECTED);
+    if (share.excludes(EXPECTED) && chance <= CHANCE) {
       return share.high() < EXPECTED ? TOO_NARROW : TOO_WIDE;
     }
     return share.excludes(INSIDE_HALF) && share.excludes(INSIDE_TWICE) ? ABOUT_RIGHT : TOO_FEW;

@@ -1,5 +1,6 @@
 package org.wetmil.audit.stats;
 
+import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
 
 /** How sure a share is that was counted. */
@@ -29,5 +30,19 @@ public final class Proportion {
     }
     var wilson = WILSON.createInterval(of, count, Interval.CONFIDENCE);
     return new Interval(wilson.getLowerBound(), wilson.getUpperBound());
+  }
+
+  /**
+   * How likely a count is, or one further off on its side, when the share is what it should be:
+   * exact, where the score interval of very few is too short (binomial distribution, published).
+   *
+   * @param count of those that are, 0..of
+   * @param share what is expected, 0..1
+   */
+  public static double chance(int count, int of, double share) {
+    var counts = new BinomialDistribution(null, of, share);
+    return count < of * share
+        ? counts.cumulativeProbability(count)
+        : 1 - counts.cumulativeProbability(count - 1);
   }
 }

@@ -168,18 +168,20 @@ final class AuditPage {
             look.number(1))
         .formula("SUM(" + taken + ")", actual, look.number(1))
         .formula("D" + row + "/C" + row, actual / estimated, look.strongNumber(2))
-        .formula(
-            "EXP(AVERAGE(" + columns.miss().all(jobs) + "))-1",
-            Math.exp(meanMiss(audit)) - 1,
-            look.percent());
+        .formula(mean(columns.miss().all(jobs)), Math.exp(meanMiss(audit)) - 1, look.percent());
     if (audit.offered().isPresent()) {
       rows.formula(
-          "EXP(AVERAGE(" + columns.missChanged().all(jobs) + "))-1",
+          mean(columns.missChanged().all(jobs)),
           Math.exp(audit.offered().map(Proof::after).orElseThrow()) - 1,
           look.percent());
     } else {
       rows.text("no change yet", look.text(false));
     }
+  }
+
+  /** The mean of misses as of ratios; an empty cell counts as none. */
+  private static String mean(String misses) {
+    return "EXP(SUMPRODUCT(LN(1+" + misses + "))/COUNT(" + misses + "))-1";
   }
 
   /** How many jobs came out inside their likely ranges: counts over the list of jobs. */

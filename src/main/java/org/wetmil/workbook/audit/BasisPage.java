@@ -120,7 +120,8 @@ final class BasisPage {
                   + " share of paint stays on as one. Counted are jobs whose outcome is known for"
                   + " all that was bid. The share inside has its 95 % interval by Wilson's score"
                   + " (1927). Ranges are called right where it holds 80 % and rules out that they"
-                  + " are half or twice as wide as they should be (house rule). Another value is"
+                  + " are half or twice as wide as they should be, and wrong only where luck would"
+                  + " bring such a count less than once in twenty (house rules). Another value is"
                   + " named only where each job, judged by the width that fits all the others"
                   + " (conformal prediction), comes out inside as often as it should."),
           List.of(

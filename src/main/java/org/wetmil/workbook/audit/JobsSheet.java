@@ -139,21 +139,27 @@ final class JobsSheet {
     Optional<Proof.Forecast> changed = changed(measure, bid);
     int row = rows.number();
     if (ratio.isPresent()) {
-      rows.formula(
-          "ABS(LN(" + columns.ratio().in(row) + "))",
-          Math.abs(Math.log(ratio.get().ratio())),
-          look.percent());
+      rows.formula(miss(columns.ratio().in(row)), miss(ratio.get().ratio()), look.percent());
     } else {
       rows.skip(1);
     }
     if (changed.isPresent()) {
       rows.formula(
-          "ABS(LN(" + columns.taken().in(row) + "/" + columns.changed().in(row) + "))",
-          Math.abs(Math.log(changed.get().actual() / changed.get().forecast())),
+          miss(columns.taken().in(row) + "/" + columns.changed().in(row)),
+          miss(changed.get().actual() / changed.get().forecast()),
           look.percent());
     } else {
       rows.skip(1);
     }
+  }
+
+  /** How far a ratio is off either way: 25 % at 1.25 and at 1/1.25. */
+  private static double miss(double ratio) {
+    return Math.exp(Math.abs(Math.log(ratio))) - 1;
+  }
+
+  private static String miss(String ratio) {
+    return "EXP(ABS(LN(" + ratio + ")))-1";
   }
 
   /** The range as it would have been said, and where the job came out. */

@@ -135,6 +135,8 @@ final class ReconcileBasis {
             "Loss, spread and film that explain the use each take the rest as bid: from paint alone"
                 + " they cannot be told apart. A loss below 0 cannot be: film is thin, area short"
                 + " or a purchase missing.",
+            "The amount of a return or of paint moved out counts as negative, whether the ledger"
+                + " writes a minus or not.",
             "Money of each currency is summed by itself. Prices and cost are of the currency that"
                 + " most lines are in; a price bid in another is compared with nothing.",
             "Every ledger line stands on Ledger once. A line counts where Coating is filled: write"

@@ -15,6 +15,11 @@ class JudgementTest {
     // few bids say nothing unless they are far off
     "4, 5, TOO_FEW",
     "0, 4, TOO_NARROW",
+    // one job in five comes out outside of the best of ranges
+    "0, 1, TOO_FEW",
+    "1, 3, TOO_FEW",
+    "2, 5, TOO_FEW",
+    "0, 3, TOO_NARROW",
     "1, 1, TOO_FEW",
     "10, 10, TOO_FEW",
     // just inside and just past 80 %

@@ -27,6 +27,13 @@ class ProportionTest {
     assertThat(interval.high()).isCloseTo(high, within(0.00005));
   }
 
+  /** By the formula of the binomial distribution: powers of 0.2 and 0.8. */
+  @ParameterizedTest
+  @CsvSource({"0, 1, 0.2", "0, 3, 0.008", "1, 3, 0.104", "3, 3, 0.512", "16, 16, 0.028147"})
+  void aChanceIsTheTailOfTheBinomialDistribution(int count, int of, double chance) {
+    assertThat(Proportion.chance(count, of, 0.8)).isCloseTo(chance, within(1e-6));
+  }
+
   @Test
   void allIsTheMirrorOfNone() {
     assertThat(Proportion.interval(20, 20).low())

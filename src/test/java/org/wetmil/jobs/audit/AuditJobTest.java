@@ -187,6 +187,42 @@ class AuditJobTest {
   }
 
   @Test
+  void ofBidsThatSayNothingOnlyTheSetupsAreLookedAt() throws IOException {
+    bid("one", walls(20, null, null));
+
+    assertThat(audit("").verdict().bids())
+        .isEqualTo("No bid says how the job came out; 1 bid only has its setups looked at.");
+  }
+
+  /** A job of which twice the paint bid went is off by 100 %, and by its ratio 2. */
+  @Test
+  void howFarAJobIsOffIsReadOffItsRatio() throws IOException {
+    bid("over", walls(20, 30.0, 9.0));
+    bid("under", walls(20, 1.0, 9.0));
+    audit("");
+
+    try (XSSFWorkbook book = open(output)) {
+      Sheet jobs = book.getSheet("Jobs");
+      int ratio = column(jobs, "Paint ratio");
+      int off = column(jobs, "Paint off by");
+      for (int row : new int[] {1, 2}) {
+        double is = jobs.getRow(row).getCell(ratio).getNumericCellValue();
+        assertThat(jobs.getRow(row).getCell(off).getNumericCellValue())
+            .isCloseTo(Math.max(is, 1 / is) - 1, within(1e-9));
+      }
+    }
+  }
+
+  private static int column(Sheet sheet, String heading) {
+    for (var cell : sheet.getRow(0)) {
+      if (cell.getStringCellValue().equals(heading)) {
+        return cell.getColumnIndex();
+      }
+    }
+    throw new IllegalArgumentException("no column " + heading);
+  }
+
+  @Test
   void linesWinOverTheJobAndADifferenceIsSaid() throws IOException {
     bid("one", walls(20, 3.0, 9.0), walls(30, 4.0, 11.0));
 
