@@ -51,7 +51,7 @@ final class PressureChecks {
               "What counts is the pressure at the gun, after the hose and the rise.",
               Kind.PUBLISHED,
               "Hagen-Poiseuille for the loss; the least pressures are starting points",
-              "Take a wider or shorter hose, more pressure or a finer tip.",
+              "Take what the finding names: a wider or shorter hose, more pressure or a finer tip.",
               Rule.ofBid(PressureChecks::hoseLoss)),
           new Check(
               "hose-lower-bound",
