@@ -173,7 +173,9 @@ final class AreaChecks {
     MeasuredBy way = line.surface().measuredBy();
     return way == MeasuredBy.PERIMETER_X_HEIGHT
         || way == MeasuredBy.LENGTH_X_HEIGHT
-        || way == MeasuredBy.TRIANGLE;
+        || way == MeasuredBy.TRIANGLE
+        || way == MeasuredBy.COUNT_X_SIZE
+        || way == MeasuredBy.COUNT_X_UNIT;
   }
 
   private static Stream<Fault> lengthUnit(Line line) {

@@ -8,6 +8,7 @@ import static org.wetmil.checks.ThinCases.room;
 import static org.wetmil.checks.ThinCases.trim;
 import static org.wetmil.estimate.InputColumn.AREA;
 import static org.wetmil.estimate.InputColumn.COATING;
+import static org.wetmil.estimate.InputColumn.COUNT;
 import static org.wetmil.estimate.InputColumn.GIRTH;
 import static org.wetmil.estimate.InputColumn.HEIGHT;
 import static org.wetmil.estimate.InputColumn.LENGTH;
@@ -39,6 +40,15 @@ final class OtherSideCases {
             room(SURFACE, "siding", HEIGHT, 96),
             room(SURFACE, "ceiling", HEIGHT, 96)),
         Case.of("height-unit", room(SURFACE, "gable", HEIGHT, 60), room(HEIGHT, 59.9)),
+        // a door of 36 x 80 in under headings in feet
+        Case.of(
+            "height-unit",
+            room(SURFACE, "doors", COUNT, 3, WIDTH, 36, HEIGHT, 80),
+            room(SURFACE, "doors", COUNT, 3, WIDTH, 3, HEIGHT, 6.667)),
+        Case.of(
+            "height-unit",
+            room(SURFACE, "windows", COUNT, 3, HEIGHT, 60),
+            room(SURFACE, "windows", COUNT, 3, HEIGHT, 5)),
         Case.of("not-above-zero", room(LENGTH, 0), room(LENGTH, 1)),
         Case.of("not-above-zero", room(OPENINGS, -1), room(OPENINGS, 0)),
         Case.of("missing-input", Bids.line(ROOM, "Hall", SURFACE, "walls", AREA, 9), room()),
