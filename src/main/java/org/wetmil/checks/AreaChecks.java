@@ -83,6 +83,15 @@ final class AreaChecks {
               "Type the size with its unit; if it is true, raise the setting or part the line.",
               Rule.ofCells(AreaChecks::beyond)),
           new Check(
+              "size-not-used",
+              Severity.WARNING,
+              "A size is stated that does not count",
+              "Pieces take their usual area each, so that large ones come out too small.",
+              Kind.HOUSE,
+              "surfaces measured by count x unit, or by count x size where that is not whole",
+              "State the area, or width and height where the surface goes by them.",
+              Rule.ofLine(UnusedSizes::ofPieces)),
+          new Check(
               "girth-of-trim",
               Severity.WARNING,
               "The girth is more than trim has",

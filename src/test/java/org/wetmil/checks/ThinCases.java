@@ -70,6 +70,12 @@ final class ThinCases {
         Case.of("size-beyond", room(COUNT, 1_000_001), room(COUNT, 1_000)),
         // 2 x (3300 + 15) x 9 ft2 a piece
         Case.of("size-beyond", room(LENGTH, 3300, COUNT, 1_676), room(LENGTH, 3300, COUNT, 1_675)),
+        Case.of(
+            "size-not-used",
+            pieces("windows", WIDTH, 3, HEIGHT, 5),
+            pieces("windows", AREA, 30, WIDTH, 3, HEIGHT, 5)),
+        Case.of("size-not-used", pieces("doors", WIDTH, 3), pieces("doors", WIDTH, 3, HEIGHT, 7)),
+        Case.of("size-not-used", pieces("cabinets", LENGTH, 2), pieces("cabinets", HEIGHT, 9)),
         Case.of("girth-of-trim", trim(GIRTH, 24.1), trim(GIRTH, 24)),
         Case.of("coats-not-whole", room(COATS, 1.5), room(COATS, 2)),
         Case.of("orifice-too-fine", room(TIP, "513"), room(TIP, "515")),
@@ -113,6 +119,13 @@ final class ThinCases {
     return Bids.line(
         with(
             new Object[] {ROOM, "Office 1", SURFACE, "trim", COATING, "latex", LENGTH, 70},
+            changed));
+  }
+
+  private static BidLine pieces(String surface, Object... changed) {
+    return Bids.line(
+        with(
+            new Object[] {ROOM, "Office 1", SURFACE, surface, COATING, "latex", COUNT, 2},
             changed));
   }
 

@@ -179,6 +179,8 @@ final class NumberCell {
   private static boolean isUnknownWhenZero(InputColumn column) {
     return switch (column) {
       case OPENINGS, THINNER, MASK_EDGE, MASK_OPENINGS -> false;
+      // none of a thing is no piece of it: that is said, not taken for one
+      case COUNT, COATS -> false;
       default -> true;
     };
   }
