@@ -106,14 +106,14 @@ final class Chart {
       drawn.setSmooth(false);
       drawn.setMarkerStyle(MarkerStyle.NONE);
       XDDFLineProperties stroke = new XDDFLineProperties();
-      stroke.setFillProperties(solid(Styles.SLATE));
+      stroke.setFillProperties(solid(Styles.DRAWN_SLATE));
       stroke.setWidth(1.25);
       drawn.setLineProperties(stroke);
     }
     chart.plot(points);
     var marker =
         chart.getCTChart().getPlotArea().getScatterChartArray(0).getSerArray(0).getMarker();
-    marker.addNewSpPr().addNewSolidFill().addNewSrgbClr().setVal(Styles.SLATE);
+    marker.addNewSpPr().addNewSolidFill().addNewSrgbClr().setVal(Styles.DRAWN_SLATE);
     legend();
   }
 
@@ -153,7 +153,7 @@ final class Chart {
               switch (i) {
                 case 0 -> new XDDFNoFillProperties();
                 case 1 -> solid(PALE);
-                default -> solid(Styles.SLATE);
+                default -> solid(Styles.DRAWN_SLATE);
               }));
     }
     chart.plot(bars);
@@ -195,6 +195,6 @@ final class Chart {
   private static void ink(CTTextCharacterProperties look, int size, boolean bold) {
     look.setSz(size);
     look.setB(bold);
-    look.addNewSolidFill().addNewSrgbClr().setVal(Styles.SLATE);
+    look.addNewSolidFill().addNewSrgbClr().setVal(Styles.DRAWN_SLATE);
   }
 }

@@ -15,8 +15,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Makes each style of a workbook once, with the workbook's own font and our colours. */
 public final class Styles {
   public static final byte[] SLATE = rgb(0x2B, 0x3A, 0x42);
+
+  /** The same as drawings and charts write it: cells say first how opaque a colour is. */
+  public static final byte[] DRAWN_SLATE = drawn(SLATE);
+
   static final byte[] MIST = rgb(0xEC, 0xF1, 0xF2);
   public static final byte[] LINE = rgb(0xB8, 0xC4, 0xC8);
+  public static final byte[] DRAWN_LINE = drawn(LINE);
+
   static final byte[] WHITE = rgb(0xFF, 0xFF, 0xFF);
 
   private final XSSFWorkbook workbook;
@@ -102,6 +108,10 @@ public final class Styles {
   }
 
   /** A colour with the opacity that the schema asks for. */
+  private static byte[] drawn(byte[] cellColour) {
+    return Arrays.copyOfRange(cellColour, 1, cellColour.length);
+  }
+
   private static byte[] rgb(int red, int green, int blue) {
     return new byte[] {(byte) 0xFF, (byte) red, (byte) green, (byte) blue};
   }

@@ -49,15 +49,7 @@ final class UseChart {
     XSSFChart chart = page.getDrawingPatriarch().createChart(anchor);
     chart.getGraphicFrame().setName("Bid against used");
     chart.setTitleText(title(books, coatings));
-    chart
-        .getCTChart()
-        .getTitle()
-        .getTx()
-        .getRich()
-        .getPArray(0)
-        .getRArray(0)
-        .addNewRPr()
-        .setSz(1000);
+    chart.getCTChart().getTitle().getTx().getRich().getPArray(0).getRArray(0).getRPr().setSz(1000);
     chart.setTitleOverlay(false);
     chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
     XDDFCategoryAxis down = chart.createCategoryAxis(AxisPosition.LEFT);
@@ -71,8 +63,8 @@ final class UseChart {
     bars.setBarDirection(BarDirection.BAR);
     bars.setGapWidth(45);
     bars.setVaryColors(false);
-    series(bars, byCoating, PaintColumn.BID, books, GroupUse::bidGal, Styles.LINE);
-    series(bars, byCoating, PaintColumn.USED, books, GroupUse::usedGal, Styles.SLATE);
+    series(bars, byCoating, PaintColumn.BID, books, GroupUse::bidGal, Styles.DRAWN_LINE);
+    series(bars, byCoating, PaintColumn.USED, books, GroupUse::usedGal, Styles.DRAWN_SLATE);
     chart.plot(bars);
     var names = chart.getCTChart().getPlotArea().getCatAxArray(0);
     names.addNewTickLblSkip().setVal(1);

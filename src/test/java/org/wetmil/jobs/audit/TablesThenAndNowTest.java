@@ -105,7 +105,8 @@ class TablesThenAndNowTest {
         XSSFWorkbook book = new XSSFWorkbook(in);
         OutputStream out = Files.newOutputStream(older)) {
       for (Row row : book.getSheet("Basis")) {
-        if (row.getCell(2) != null
+        if (row.getCell(1) != null
+            && row.getCell(2) != null
             && row.getCell(1).toString().equals("walls")
             && row.getCell(2).toString().equals("Stick")) {
           row.getCell(3).setCellValue(0.65);

@@ -50,6 +50,19 @@ class SchemaTest {
     assertThat(validated).filteredOn(part -> part.contains("worksheets")).hasSize(15);
   }
 
+  @Test
+  void everyPartOfOtherSamplesFollowsTheSchema() throws IOException, XmlException {
+    List<String> validated = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
+    for (String sample : List.of("spring-month-reconciled.xlsx", "past-bids-audited.xlsx")) {
+      validate(Path.of("sample-workbooks", sample), validated, faults);
+    }
+    validate(Path.of("templates", "bid-us.xlsx"), validated, faults);
+
+    assertThat(faults).isEmpty();
+    assertThat(validated).contains("xl/charts/chart1.xml", "xl/worksheets/sheet8.xml");
+  }
+
   private static void validate(Path workbook, List<String> validated, List<String> faults)
       throws IOException, XmlException {
     try (ZipFile zip = new ZipFile(workbook.toFile())) {

@@ -70,7 +70,7 @@ final class SummaryCharts {
         (XDDFBarChartData.Series) data.addSeries(texts(names), figures(values));
     series.setTitle(name, null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
-    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
+    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.DRAWN_SLATE)));
     series.setShapeProperties(shape);
     chart.plot(data);
     figuresBeside(chart);
@@ -119,7 +119,7 @@ final class SummaryCharts {
         (XDDFBarChartData.Series) data.addSeries(categories, figures(lengths));
     days.setTitle("Days", null);
     XDDFShapeProperties shape = new XDDFShapeProperties();
-    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
+    shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.DRAWN_SLATE)));
     days.setShapeProperties(shape);
     chart.plot(data);
     textSize(chart);
@@ -195,7 +195,7 @@ final class SummaryCharts {
     CTTextCharacterProperties look = body.addNewP().addNewPPr().addNewDefRPr();
     look.setSz(size);
     look.setB(bold);
-    look.addNewSolidFill().addNewSrgbClr().setVal(Styles.SLATE);
+    look.addNewSolidFill().addNewSrgbClr().setVal(Styles.DRAWN_SLATE);
     body.getPArray(0).addNewEndParaRPr().setLang("en-US");
   }
 
@@ -213,14 +213,14 @@ final class SummaryCharts {
 
   private static XDDFLineProperties pale() {
     XDDFLineProperties line = new XDDFLineProperties();
-    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.LINE)));
+    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.DRAWN_LINE)));
     line.setWidth(0.5);
     return line;
   }
 
   private static XDDFLineProperties line() {
     XDDFLineProperties line = new XDDFLineProperties();
-    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.SLATE)));
+    line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(Styles.DRAWN_SLATE)));
     line.setWidth(0.75);
     return line;
   }
