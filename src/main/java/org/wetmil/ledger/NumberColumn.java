@@ -22,8 +22,8 @@ final class NumberColumn {
   private static final Pattern EITHER_WAY = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
   private static final Pattern CODE_FIRST = Pattern.compile("([A-Z]{3}) ?(?=[-+(\\d.,])(.+)");
   private static final Pattern CODE_LAST = Pattern.compile("(.*[\\d).,-]) ?([A-Z]{3})");
-  private static final Pattern WORD_LAST =
-      Pattern.compile("([^\\p{L}]*\\d[^\\p{L}]*?) ?(\\p{L}.*)");
+  private static final Pattern WORD_LAST = Pattern.compile("([^\\p{L}]*+)(\\p{L}.*)");
+  private static final Pattern DIGIT = Pattern.compile("\\d");
   private static final Map<String, String> SYMBOLS =
       Map.of("US$", "USD", "$", "$", "€", "EUR", "£", "GBP");
 
@@ -156,7 +156,7 @@ final class NumberColumn {
       }
     } while (!rest.equals(before));
     Matcher word = WORD_LAST.matcher(rest);
-    return word.matches()
+    return word.matches() && DIGIT.matcher(word.group(1)).find()
         ? new Parts(negative, word.group(1).strip(), currency, word.group(2))
         : new Parts(negative, rest, currency, "");
   }

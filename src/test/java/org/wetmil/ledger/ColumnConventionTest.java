@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -168,5 +169,15 @@ class ColumnConventionTest {
     assertThat(read.layout().notes())
         .extracting(LedgerNote::type)
         .containsExactly(LedgerNote.Type.ORDER_MIXED);
+  }
+
+  /** As a broken export leaves them: a pattern that looks back at every digit took minutes. */
+  @Test
+  @Timeout(10)
+  void cellOfThousandsOfDigitsIsReadAtOnce() {
+    String digits = "12 ".repeat(10_000);
+
+    assertThat(NumberColumn.currency(digits)).isEmpty();
+    assertThat(NumberColumn.currency(digits + "EUR")).isEqualTo("EUR");
   }
 }
