@@ -20,7 +20,7 @@ public final class Styles {
   public static final byte[] DRAWN_SLATE = drawn(SLATE);
 
   static final byte[] MIST = rgb(0xEC, 0xF1, 0xF2);
-  public static final byte[] LINE = rgb(0xB8, 0xC4, 0xC8);
+  static final byte[] LINE = rgb(0xB8, 0xC4, 0xC8);
   public static final byte[] DRAWN_LINE = drawn(LINE);
 
   static final byte[] WHITE = rgb(0xFF, 0xFF, 0xFF);
@@ -107,11 +107,11 @@ public final class Styles {
     style.setRightBorderColor(line);
   }
 
-  /** A colour with the opacity that the schema asks for. */
   private static byte[] drawn(byte[] cellColour) {
     return Arrays.copyOfRange(cellColour, 1, cellColour.length);
   }
 
+  /** A colour with the opacity that the schema asks for. */
   private static byte[] rgb(int red, int green, int blue) {
     return new byte[] {(byte) 0xFF, (byte) red, (byte) green, (byte) blue};
   }

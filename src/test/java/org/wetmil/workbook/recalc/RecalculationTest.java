@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +22,10 @@ import org.wetmil.jobs.FillJob;
  */
 class RecalculationTest {
   private static final Path SAMPLES = Path.of("sample-workbooks");
+
+  /** The library takes the logarithm of one cell of a range; LibreOffice, below, of each. */
+  private static final Set<String> LOGARITHMS_OF_RANGES =
+      Set.of("Audit!F6", "Audit!G6", "Audit!F7", "Audit!G7");
 
   @TempDir static Path folder;
   private static final List<Path> BOOKS = new ArrayList<>();
@@ -46,10 +51,9 @@ class RecalculationTest {
 
     assertThat(stored).hasSizeGreaterThan(100);
     Map<String, Object> evaluated = Formulas.evaluated(book);
-    // of a range the library takes the logarithm of one cell; LibreOffice takes that of each, below
     if (book.endsWith("past-bids-audited.xlsx")) {
-      List.of("Audit!F6", "Audit!G6", "Audit!F7", "Audit!G7").forEach(evaluated::remove);
-      List.of("Audit!F6", "Audit!G6", "Audit!F7", "Audit!G7").forEach(stored::remove);
+      stored.keySet().removeAll(LOGARITHMS_OF_RANGES);
+      evaluated.keySet().removeAll(LOGARITHMS_OF_RANGES);
     }
     assertThat(Formulas.differences(stored, evaluated)).isEmpty();
   }
