@@ -25,11 +25,11 @@ public final class GreatestSizes {
    */
   static BidLine held(BidLine line, Catalogue catalogue) {
     Map<InputColumn, InputValue> cells = null;
-    for (Map.Entry<InputColumn, InputValue> each : line.values().entrySet()) {
-      InputValue value = each.getValue();
-      if (value.hasNumber() && value.high() > of(each.getKey(), line, catalogue)) {
+    for (InputColumn column : line.values().keySet()) {
+      InputValue value = line.get(column);
+      if (value.hasNumber() && value.high() > of(column, line, catalogue)) {
         cells = cells == null ? new EnumMap<>(line.values()) : cells;
-        cells.put(each.getKey(), value.beyond());
+        cells.put(column, value.beyond());
       }
     }
     return cells == null ? line : line.with(cells);

@@ -27,6 +27,7 @@ final class TableTerms {
   private final Map<Row, Map<String, Expr>> entries = new IdentityHashMap<>();
   private final Map<Setting, Expr> settings = new EnumMap<>(Setting.class);
   private final Map<Task, Expr> rates = new EnumMap<>(Task.class);
+  private final Map<UnitFactor, Expr> factors = new EnumMap<>(UnitFactor.class);
   private final Map<String, Containers> containers = new HashMap<>();
 
   /**
@@ -87,7 +88,12 @@ final class TableTerms {
 
   /** A factor of the units, which Basis shows for its own family. */
   Expr factor(UnitFactor factor) {
-    double value = factor.value(system);
-    return system == basis ? Expr.at(factor, value) : Expr.told(factor, value);
+    Expr known = factors.get(factor);
+    if (known == null) {
+      double value = factor.value(system);
+      known = system == basis ? Expr.at(factor, value) : Expr.told(factor, value);
+      factors.put(factor, known);
+    }
+    return known;
   }
 }

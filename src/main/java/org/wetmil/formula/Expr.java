@@ -51,7 +51,7 @@ public sealed interface Expr {
     }
   }
 
-  /** {@code a + b + ...}. */
+  /** {@code a + b + ...}. By index: an iterator for each would be a tenth of what a bid makes. */
   record Sum(List<Expr> terms) implements Expr {
     public Sum {
       terms = some(terms);
@@ -60,8 +60,8 @@ public sealed interface Expr {
     @Override
     public double value() {
       double sum = 0;
-      for (Expr term : terms) {
-        sum += term.value();
+      for (int i = 0; i < terms.size(); i++) {
+        sum += terms.get(i).value();
       }
       return sum;
     }
@@ -84,8 +84,8 @@ public sealed interface Expr {
     @Override
     public double value() {
       double product = 1;
-      for (Expr factor : factors) {
-        product *= factor.value();
+      for (int i = 0; i < factors.size(); i++) {
+        product *= factors.get(i).value();
       }
       return product;
     }

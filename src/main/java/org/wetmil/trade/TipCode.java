@@ -38,6 +38,8 @@ public record TipCode(int fanDigit, int orificeThou) {
               + ("|\\d{1,2}[-/. ]*" + MONTH + "([-/. ]*\\d{2,4})?") // 17-May-24
               + ("|" + MONTH + "[-/. ]*\\d{1,4}")); // May-17
 
+  private static final Refused EMPTY = refuse("", Reason.EMPTY);
+
   public TipCode {
     if (fanDigit < 1 || fanDigit > WIDEST_FAN_DIGIT || orificeThou < 1 || orificeThou > 99) {
       throw new IllegalArgumentException("no such tip: fan " + fanDigit + ", " + orificeThou);
@@ -46,7 +48,7 @@ public record TipCode(int fanDigit, int orificeThou) {
 
   /** The code as marked on a tip, "517" or "1219". */
   public String code() {
-    return String.format(Locale.ROOT, "%d%02d", fanDigit, orificeThou);
+    return Integer.toString(100 * fanDigit + orificeThou);
   }
 
   /**
@@ -114,7 +116,10 @@ public record TipCode(int fanDigit, int orificeThou) {
    * @return the code, or why the text is none
    */
   public static Result read(String raw) {
-    String text = raw == null ? "" : plain(raw);
+    if (raw == null || raw.isEmpty()) {
+      return EMPTY;
+    }
+    String text = plain(raw);
     if (text.isEmpty()) {
       return refuse(raw, Reason.EMPTY);
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.Passwords;
+import org.wetmil.workbook.opc.XmlIn;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -65,7 +66,7 @@ final class Promises {
     try (PackageReader reader =
         PackageReader.open(output, new Passwords(List.of(Wholes.PASSWORD)))) {
       for (SheetPart sheet : reader.sheets()) {
-        reader.ranges(sheet);
+        reader.sheetXml(sheet, XmlIn::end);
       }
       for (String part : reader.zip().names()) {
         try (InputStream in = reader.zip().bytes(part)) {

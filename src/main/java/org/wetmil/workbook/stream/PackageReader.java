@@ -222,24 +222,16 @@ public final class PackageReader implements Closeable {
     }
   }
 
-  /** The merged cells and the filter of a sheet. Reads past all its rows: ask once. */
-  public SheetRanges ranges(SheetPart sheet) {
-    return zip.xml(sheet.part(), SheetRanges::read);
-  }
-
   /**
    * Gives the rows of a sheet in the order of the file until the consumer has enough.
    *
+   * @return the merged cells and the filter, which stand after the rows; none where the consumer
+   *     had enough before
    * @throws WorkbookException.Damaged naming the sheet, and the cell if it is one, that is wrong
    */
-  public void rows(SheetPart sheet, RowConsumer consumer) {
+  public SheetRanges rows(SheetPart sheet, RowConsumer consumer) {
     SheetRows rows = new SheetRows(sharedStrings());
-    sheetXml(
-        sheet,
-        at -> {
-          rows.read(at, consumer);
-          return null;
-        });
+    return sheetXml(sheet, at -> rows.read(at, consumer));
   }
 
   /** Reads the XML of a sheet; what is wrong with it is said with the sheet's name. */

@@ -30,7 +30,6 @@ final class Meaning {
         continue;
       }
       compare("rows of " + sheet.name(), rows(before, sheet), rows(after, copy), changes);
-      compare("ranges", before.ranges(sheet), after.ranges(copy), changes);
       compare("tables", before.tables(sheet), after.tables(copy), changes);
     }
     compare("calendar", before.date1904(), after.date1904(), changes);
@@ -52,11 +51,11 @@ final class Meaning {
     return text.length() < 300 ? text : text.substring(0, 300);
   }
 
+  /** The rows, and the ranges that stand after them. */
   private static Object rows(PackageReader reader, SheetPart sheet) {
     List<RawRow> rows = new ArrayList<>();
     try {
-      reader.rows(sheet, rows::add);
-      return rows;
+      return List.of(rows, reader.rows(sheet, rows::add));
     } catch (WorkbookException e) {
       // What cannot be read before has to be just as unreadable after.
       String message = e.getMessage();

@@ -185,7 +185,7 @@ class PackageReaderTest {
 
     try (PackageReader reader = PackageReader.open(write(made))) {
       SheetPart bid = reader.sheets().get(0);
-      assertThat(reader.ranges(bid))
+      assertThat(reader.rows(bid, row -> true))
           .isEqualTo(
               new SheetRanges(
                   List.of(new CellRange(1, 1, 2, 2)), Optional.of(new CellRange(0, 0, 8, 2))));

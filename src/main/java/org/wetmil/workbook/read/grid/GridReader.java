@@ -13,6 +13,7 @@ import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.RawCell;
 import org.wetmil.workbook.stream.RawRow;
 import org.wetmil.workbook.stream.SheetPart;
+import org.wetmil.workbook.stream.SheetRanges;
 
 /** Takes sheets into memory, without what an earlier fill wrote. */
 public final class GridReader {
@@ -57,9 +58,9 @@ public final class GridReader {
 
   /** A whole sheet, with formulas computed that have no stored result. */
   public Grid whole(SheetPart sheet) {
-    List<GridRow> rows = rows(sheet, Integer.MAX_VALUE);
+    List<GridRow> rows = new ArrayList<>();
+    List<CellRange> merged = rows(sheet, Integer.MAX_VALUE, rows).merged();
     values.computeIfPresent(sheet.name(), this::computed);
-    List<CellRange> merged = workbook.ranges(sheet).merged();
     List<GridRow> computed = missing.computed(sheet.name(), rows, () -> totals(sheet));
     return new Grid(sheet.name(), computed, merged, texts);
   }
@@ -86,30 +87,32 @@ public final class GridReader {
 
   /** The first rows of a sheet, to see what it may be. */
   public Grid top(SheetPart sheet, int count) {
-    return new Grid(sheet.name(), rows(sheet, count), List.of(), texts);
+    List<GridRow> rows = new ArrayList<>();
+    rows(sheet, count, rows);
+    return new Grid(sheet.name(), rows, List.of(), texts);
   }
 
-  private List<GridRow> rows(SheetPart sheet, int end) {
-    List<GridRow> rows = new ArrayList<>();
+  private SheetRanges rows(SheetPart sheet, int end, List<GridRow> rows) {
     OurCells own = new OurCells(marks.columns().getOrDefault(sheet.name(), List.of()));
     List<RawCell> found = new ArrayList<>();
     Function<RawCell, Optional<RawCell>> formulas = theirs.apply(sheet.name());
-    workbook.rows(
-        sheet,
-        row -> {
-          if (row.row() < end) {
-            GridRow kept = kept(row, own, found, formulas);
-            if (!kept.cells().isEmpty()) {
-              rows.add(kept);
-            }
-          }
-          return row.row() < end;
-        });
+    SheetRanges ranges =
+        workbook.rows(
+            sheet,
+            row -> {
+              if (row.row() < end) {
+                GridRow kept = kept(row, own, found, formulas);
+                if (!kept.cells().isEmpty()) {
+                  rows.add(kept);
+                }
+              }
+              return row.row() < end;
+            });
     if (!own.ranges().isEmpty()) {
       ours.put(sheet.name(), own.ranges());
       values.put(sheet.name(), found);
     }
-    return rows;
+    return ranges;
   }
 
   private static GridRow kept(
