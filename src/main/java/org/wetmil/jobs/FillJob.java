@@ -8,6 +8,7 @@ import org.wetmil.checks.Finding;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.fill.beside.FillStamp;
@@ -90,23 +91,25 @@ public final class FillJob {
 
   private FillReport fill(Fingerprint input, Path output, Path customer) {
     ReadWorkbook read = BidReader.read(input.file(), options);
-    FilledBid filled = Estimator.fill(read.bid());
-    List<Finding> findings = Checks.run(filled);
     FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
-    FilledJob job = FilledJob.of(filled);
-    FillWriter writer = new FillWriter(read, job, findings, stamp);
-    writer.write(input.file(), options.passwords(), output, overwrite, input::requireUnchanged);
-    if (customer != null && job.price().price().isPresent()) {
-      CustomerCopy.write(job, stamp, customer, overwrite);
+    try (LightCopy copy = LightCopy.begin(input.file(), options.passwords(), output, overwrite)) {
+      FilledBid filled = Estimator.fill(read.bid());
+      List<Finding> findings = Checks.run(filled);
+      FilledJob job = FilledJob.of(filled);
+      FillWriter writer = new FillWriter(read, job, findings, stamp);
+      writer.write(copy, input::requireUnchanged);
+      if (customer != null && job.price().price().isPresent()) {
+        CustomerCopy.write(job, stamp, customer, overwrite);
+      }
+      return FillReport.of(
+          input.file(),
+          input.sha256(),
+          output,
+          customer,
+          read.layouts(),
+          job,
+          findings,
+          writer::address);
     }
-    return FillReport.of(
-        input.file(),
-        input.sha256(),
-        output,
-        customer,
-        read.layouts(),
-        job,
-        findings,
-        writer::address);
   }
 }

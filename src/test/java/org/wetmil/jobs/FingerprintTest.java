@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetmil.SmallBid;
 import org.wetmil.workbook.WorkbookException;
+import org.wetmil.workbook.copy.Copies;
 import org.wetmil.workbook.copy.LeanWorkbook;
-import org.wetmil.workbook.copy.LightCopy;
 import org.wetmil.workbook.copy.Shaper;
 import org.wetmil.workbook.copy.SheetEdit;
 import org.wetmil.workbook.stream.DefinedName;
@@ -50,7 +50,7 @@ class FingerprintTest {
     Fingerprint before = Fingerprint.of(bid);
     SmallBid.write(bid, workbook -> workbook.createSheet("New"));
 
-    assertThatThrownBy(() -> LightCopy.write(bid, output, checked(before)))
+    assertThatThrownBy(() -> Copies.write(bid, output, checked(before)))
         .hasMessageContaining("changed while it was read");
     assertThat(folder).isDirectoryNotContaining("glob:**.tmp");
     assertThat(output).doesNotExist();

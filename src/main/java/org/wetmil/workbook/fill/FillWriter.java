@@ -9,9 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.wetmil.checks.Finding;
@@ -38,8 +36,8 @@ import org.wetmil.workbook.fill.page.BasisSheet;
 import org.wetmil.workbook.fill.page.FindingsSheet;
 import org.wetmil.workbook.fill.page.OwnSheets;
 import org.wetmil.workbook.look.Look;
-import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.read.ReadWorkbook;
+import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.stream.CellRange;
 
 /** Writes a filled workbook: a copy of the estimator's, with filled columns and sheets of ours. */
@@ -79,26 +77,24 @@ public final class FillWriter {
   /**
    * Writes the workbook; the input stays as it is, and the output is whole or absent.
    *
-   * @param passwords that may open the input; the output is then protected alike
-   * @param overwrite whether an older output may be replaced
+   * @param copy begun of the workbook that was read
    * @param lastLook asked before the output is put in place; what it throws keeps it away
    */
-  public void write(
-      Path input, Passwords passwords, Path output, boolean overwrite, Runnable lastLook) {
-    requireRoom(input);
-    LightCopy.write(input, passwords, output, overwrite, new FillShaper(lastLook));
+  public void write(LightCopy copy, Runnable lastLook) {
+    requireRoom(copy.input());
+    copy.write(new FillShaper(lastLook));
   }
 
   private void requireRoom(Path input) {
     for (SheetPlan plan : plans) {
       for (int first : plan.firstColumns()) {
-        if (first + plan.columns().size() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
+        if (first + plan.columns().size() > CellAddress.MAX_COLUMNS) {
           throw new WorkbookException.Unwritable(
               input,
               "the filled columns find no room on sheet \"%s\", since something stands as far right"
                       .formatted(plan.sheet())
                   + " as column %s; move it nearer to the table."
-                      .formatted(CellReference.convertNumToColString(first - 1)),
+                      .formatted(CellAddress.letters(first - 1)),
               null);
         }
       }

@@ -70,7 +70,7 @@ class BrokenWorkbookTest {
   }
 
   private void copy(HandMade made) {
-    LightCopy.write(
+    Copies.write(
         made.write(folder.resolve("in.xlsx")),
         folder.resolve("out.xlsx"),
         true,

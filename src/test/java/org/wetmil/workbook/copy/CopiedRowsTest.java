@@ -219,7 +219,7 @@ class CopiedRowsTest {
             .strings("<t>same</t>", "<t>same</t><phoneticPr fontId=\"1\"/>");
     Path input = made.write(folder.resolve("in.xlsx"));
     Path output = folder.resolve("out.xlsx");
-    LightCopy.write(
+    Copies.write(
         input,
         output,
         workbook -> {
@@ -261,7 +261,7 @@ class CopiedRowsTest {
 
     assertThatThrownBy(
             () ->
-                LightCopy.write(
+                Copies.write(
                     input,
                     folder.resolve("out.xlsx"),
                     workbook -> {
@@ -288,7 +288,7 @@ class CopiedRowsTest {
 
   private Path copy(HandMade made, SheetEdit edit) {
     Path output = folder.resolve("out.xlsx");
-    LightCopy.write(made.write(folder.resolve("in.xlsx")), output, true, workbook -> List.of(edit));
+    Copies.write(made.write(folder.resolve("in.xlsx")), output, true, workbook -> List.of(edit));
     return output;
   }
 

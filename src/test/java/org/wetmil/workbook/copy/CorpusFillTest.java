@@ -58,7 +58,7 @@ class CorpusFillTest {
     Path bid = folder.resolve("bid.xls" + ending);
     Path filled = folder.resolve("filled.xls" + ending);
     try {
-      LightCopy.write(
+      Copies.write(
           file,
           bid,
           true,

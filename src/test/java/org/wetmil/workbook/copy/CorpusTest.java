@@ -43,7 +43,7 @@ class CorpusTest {
   private String outcome(Path file, List<String> faults) throws IOException {
     Path output = folder.resolve("out.xls" + (file.toString().endsWith("m") ? "m" : "x"));
     try {
-      LightCopy.write(
+      Copies.write(
           file,
           output,
           true,

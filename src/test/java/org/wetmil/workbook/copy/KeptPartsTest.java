@@ -93,7 +93,7 @@ class KeptPartsTest {
     Path input = folder.resolve("bid.xlsx");
     writeRichBid(input, new XSSFWorkbook());
     Path output = folder.resolve("out.xlsx");
-    LightCopy.write(
+    Copies.write(
         input,
         output,
         workbook -> {
@@ -168,7 +168,7 @@ class KeptPartsTest {
     Path input = folder.resolve("bid.xlsx");
     writeRichBid(input, new XSSFWorkbook());
     Path output = folder.resolve("out.xlsx");
-    LightCopy.write(
+    Copies.write(
         input,
         output,
         workbook -> {
@@ -192,7 +192,7 @@ class KeptPartsTest {
 
     assertThatThrownBy(
             () ->
-                LightCopy.write(
+                Copies.write(
                     input,
                     folder.resolve("out.xlsx"),
                     workbook -> {
@@ -215,7 +215,7 @@ class KeptPartsTest {
   }
 
   private static void fill(Path input, Path output) {
-    LightCopy.write(
+    Copies.write(
         input,
         output,
         workbook ->

@@ -25,7 +25,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.workbook.HandMade;
 import org.wetmil.workbook.Locked;
+import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.copy.CellContent.Formula;
 import org.wetmil.workbook.copy.CellContent.Num;
 import org.wetmil.workbook.copy.CellContent.Text;
@@ -52,7 +54,7 @@ class LightCopyTest {
     writeBid();
     byte[] before = Files.readAllBytes(input);
 
-    LightCopy.write(input, output, workbook -> List.of());
+    Copies.write(input, output, workbook -> List.of());
 
     assertThat(Files.readAllBytes(input)).isEqualTo(before);
     assertSameMeaning();
@@ -61,7 +63,7 @@ class LightCopyTest {
   @Test
   void addedCellsStandInTheirRowsInTheOrderOfTheColumns() throws IOException {
     writeBid();
-    LightCopy.write(
+    Copies.write(
         input,
         output,
         workbook -> {
@@ -105,7 +107,7 @@ class LightCopyTest {
   @Test
   void stringsOfNewSheetsFollowThoseOfTheOriginal() throws IOException {
     writeBid();
-    LightCopy.write(
+    Copies.write(
         input,
         output,
         workbook -> {
@@ -128,7 +130,7 @@ class LightCopyTest {
 
     assertThatThrownBy(
             () ->
-                LightCopy.write(
+                Copies.write(
                     input,
                     output,
                     workbook -> {
@@ -138,8 +140,36 @@ class LightCopyTest {
     assertThat(folder).isDirectoryNotContaining(file -> !file.equals(input));
   }
 
+  @Test
+  void aCopyThatIsBegunAndNotWrittenLeavesNoFileBehind() throws IOException {
+    writeBid();
+    byte[] before = Files.readAllBytes(input);
+
+    LightCopy.begin(input, Passwords.NONE, output, false).close();
+
+    assertThat(folder).isDirectoryNotContaining(file -> !file.equals(input));
+    assertThat(Files.readAllBytes(input)).isEqualTo(before);
+  }
+
+  @Test
+  void whatCannotBeOpenedIsSaidWhenTheCopyIsWritten() throws IOException {
+    new HandMade(HandMade.sheet("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>"))
+        .part("xl/styles.xml", "<styleSheet>")
+        .write(input);
+
+    try (LightCopy copy = LightCopy.begin(input, Passwords.NONE, output, false)) {
+      assertThatThrownBy(() -> copy.write(workbook -> List.of()))
+          .isInstanceOf(WorkbookException.Damaged.class)
+          .hasMessageContaining("xl/styles.xml");
+    }
+    assertThat(folder).isDirectoryNotContaining(file -> !file.equals(input));
+
+    LightCopy.begin(input, Passwords.NONE, output, false).close();
+    assertThat(folder).isDirectoryNotContaining(file -> !file.equals(input));
+  }
+
   private void add(AddedCell... cells) {
-    LightCopy.write(input, output, workbook -> List.of(Edits.adding("Bid", row -> List.of(cells))));
+    Copies.write(input, output, workbook -> List.of(Edits.adding("Bid", row -> List.of(cells))));
   }
 
   private RawCell cell(String sheet, int row, int column) {
@@ -191,7 +221,7 @@ class LightCopyTest {
     List<Path> before = openCopies(temporaries);
     List<Path> during = new ArrayList<>();
 
-    LightCopy.write(
+    Copies.write(
         input,
         new Passwords(List.of("secret")),
         output,

@@ -198,7 +198,7 @@ class OutputFileTest {
   }
 
   private void copy(Path to, boolean overwrite) {
-    LightCopy.write(input, to, overwrite, workbook -> List.of());
+    Copies.write(input, to, overwrite, workbook -> List.of());
   }
 
   private void assertRefused(Path to, boolean overwrite, String why) {

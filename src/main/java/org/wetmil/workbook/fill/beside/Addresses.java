@@ -3,9 +3,9 @@ package org.wetmil.workbook.fill.beside;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.ss.util.CellReference;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledColumn;
+import org.wetmil.workbook.stream.CellAddress;
 
 /** The cells that findings are about. */
 public final class Addresses {
@@ -25,7 +25,7 @@ public final class Addresses {
       return "";
     }
     return plan.of(finding)
-        .map(placed -> CellReference.convertNumToColString(column(placed, finding)))
+        .map(placed -> CellAddress.letters(column(placed, finding)))
         .map(letters -> letters + finding.spot().row())
         .orElse("");
   }

@@ -6,7 +6,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.ss.util.CellReference;
 import org.wetmil.checks.Finding;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
@@ -14,6 +13,7 @@ import org.wetmil.estimate.FilledLine;
 import org.wetmil.quantity.UnitSystem;
 import org.wetmil.workbook.read.SheetLayout;
 import org.wetmil.workbook.read.TableLayout;
+import org.wetmil.workbook.stream.CellAddress;
 
 /**
  * Where the filled columns of one bid sheet go: to the right of every table, in one block; tables
@@ -33,7 +33,7 @@ public final class SheetPlan {
     }
 
     String letters(FilledColumn column) {
-      return CellReference.convertNumToColString(column(column));
+      return CellAddress.letters(column(column));
     }
   }
 
