@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
-import org.wetmil.catalogue.MeasuredBy;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.Area;
 import org.wetmil.estimate.BidLine;
@@ -92,6 +91,15 @@ final class AreaChecks {
               "State the area, or width and height where the surface goes by them.",
               Rule.ofLine(UnusedSizes::ofPieces)),
           new Check(
+              "piece-too-large",
+              Severity.WARNING,
+              "One piece is many times as large as is usual",
+              "Sizes in the wrong unit make the area many times too large.",
+              Kind.HOUSE,
+              "the surface's usual piece and how many of it one piece may be as large as",
+              "Type the unit with the number, as in 24 in.",
+              Rule.ofLine(PieceSizes::tooLarge)),
+          new Check(
               "girth-of-trim",
               Severity.WARNING,
               "The girth is more than trim has",
@@ -148,10 +156,11 @@ final class AreaChecks {
         "Openings of %s take the whole %s of the surface; check both.".formatted(measured, limit));
   }
 
-  private static Optional<Fault> heightUnit(Line line) {
+  /** Of a ceiling, too: there the height says how high the work is, and makes it slower. */
+  static Optional<Fault> heightUnit(Line line) {
     double high = line.number(HEIGHT);
     double limit = line.setting(Setting.GREATEST_WALL_HEIGHT);
-    if (line.system() != UnitSystem.US || line.surface() == null || !isUpright(line)) {
+    if (line.system() != UnitSystem.US || line.surface() == null) {
       return Optional.empty();
     }
     Unit likely = LikelyUnit.of(HEIGHT, line.cell(HEIGHT), line.system()).orElse(null);
@@ -176,15 +185,6 @@ final class AreaChecks {
   /** The number of the cell with another unit. */
   private static String typed(Line line, InputColumn column, Unit unit) {
     return Say.number(LikelyUnit.typed(line.cell(column)), 1) + " " + unit.symbol();
-  }
-
-  private static boolean isUpright(Line line) {
-    MeasuredBy way = line.surface().measuredBy();
-    return way == MeasuredBy.PERIMETER_X_HEIGHT
-        || way == MeasuredBy.LENGTH_X_HEIGHT
-        || way == MeasuredBy.TRIANGLE
-        || way == MeasuredBy.COUNT_X_SIZE
-        || way == MeasuredBy.COUNT_X_UNIT;
   }
 
   private static Stream<Fault> lengthUnit(Line line) {

@@ -21,6 +21,9 @@ public final class CheckLimits {
       house("Greatest likely length, to guess its unit", 60, "m");
   static final Constant LONG_IN_METRES =
       house("Length in metres past which a smaller unit is suspected", 100, "m");
+  static final Constant LARGE_PIECE =
+      house("Usual pieces that one piece may be as large as", 20, "times");
+  static final Constant MANY_COATS = house("Greatest usual number of coats", 5, "coats");
   static final Constant NEAR_NARROW =
       house("Share of the setting Narrow work within which its step is told", 0.1, "share");
   static final Constant GAUGE_STEP_PSI = house("Step of a pressure that is advised", 50, "psi");
@@ -85,6 +88,8 @@ public final class CheckLimits {
           GREATEST_LIKELY_LENGTH,
           LONG_IN_METRES,
           GreatestSizes.AREA,
+          LARGE_PIECE,
+          MANY_COATS,
           NEAR_NARROW,
           GAUGE_STEP_PSI,
           GAUGE_STEP_BAR,

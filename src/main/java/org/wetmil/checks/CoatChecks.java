@@ -11,6 +11,7 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
+import org.wetmil.quantity.Unit;
 import org.wetmil.trade.FilmAcceptance;
 
 /** Coats and the film that they build. */
@@ -26,6 +27,15 @@ final class CoatChecks {
               "coats are whole, from 1 to " + CoatPlan.MOST,
               "Type whole coats, or empty the cell to have them taken from the film.",
               Rule.ofLine(CoatChecks::notWhole)),
+          new Check(
+              "coats-many",
+              Severity.WARNING,
+              "The coats are more than a surface gets",
+              "Paint and hours are counted for each; a film in the wrong unit takes dozens.",
+              Kind.HOUSE,
+              "the greatest usual coats",
+              "Check the coats, or the specified film and its unit.",
+              Rule.ofLine(CoatChecks::many)),
           new Check(
               "coats-too-few",
               Severity.WARNING,
@@ -82,6 +92,44 @@ final class CoatChecks {
         "whole, 1 to " + CoatPlan.MOST,
         "%s coats is not a whole number from 1 to %s%s; type whole coats."
             .formatted(measured, CoatPlan.MOST, taken));
+  }
+
+  private static Optional<Fault> many(Line line) {
+    int usual = (int) CheckLimits.MANY_COATS.value();
+    if (!line.isSetUp() || line.filled().coats().coats() <= usual) {
+      return Optional.empty();
+    }
+    String coats = Count.of(line.filled().coats().coats(), "coat");
+    String limit = Integer.toString(usual);
+    if (line.filled().coats().basis() != CoatPlan.Basis.SPECIFIED_FILM) {
+      return line.found(
+          line.has(COATS) ? COATS : null,
+          coats,
+          limit,
+          "%s are more than the %s that a surface gets; check them.".formatted(coats, limit));
+    }
+    return line.found(
+        SPECIFIED_FILM,
+        coats,
+        limit,
+        "%s dry takes %s of %s, more than the %s that a surface gets; check the film%s."
+            .formatted(
+                line.say(Quantity.FILM, line.number(SPECIFIED_FILM)),
+                coats,
+                line.coating().name(),
+                limit,
+                isLikelyMicrometres(line, usual)
+                    ? ", which looks like micrometres; if so, type "
+                        + Say.number(line.number(SPECIFIED_FILM), 1)
+                        + " um"
+                    : ""));
+  }
+
+  /** Whether the number would be a film of usual coats if it were micrometres. */
+  private static boolean isLikelyMicrometres(Line line, int usual) {
+    double mil = Unit.MICROMETRE.to(Unit.MIL, line.number(SPECIFIED_FILM));
+    return line.cell(SPECIFIED_FILM).unit() == Unit.MIL
+        && CoatPlan.wanted(line.work(), line.catalogue(), mil) <= usual;
   }
 
   private static Optional<Fault> tooFew(Line line) {

@@ -38,7 +38,12 @@ final class OtherSideCases {
         Case.of(
             "height-unit",
             room(SURFACE, "siding", HEIGHT, 96),
-            room(SURFACE, "ceiling", HEIGHT, 96)),
+            room(SURFACE, "siding", HEIGHT, 40)),
+        // above a ceiling it makes the work slower, not larger
+        Case.of(
+            "height-unit",
+            room(SURFACE, "ceiling", HEIGHT, 96),
+            room(SURFACE, "ceiling", HEIGHT, 40)),
         Case.of("height-unit", room(SURFACE, "gable", HEIGHT, 60), room(HEIGHT, 59.9)),
         // a door of 36 x 80 in under headings in feet
         Case.of(

@@ -13,6 +13,7 @@ import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.OPENINGS;
 import static org.wetmil.estimate.InputColumn.PRESSURE;
 import static org.wetmil.estimate.InputColumn.ROOM;
+import static org.wetmil.estimate.InputColumn.SPECIFIED_FILM;
 import static org.wetmil.estimate.InputColumn.SPRAYER;
 import static org.wetmil.estimate.InputColumn.SURFACE;
 import static org.wetmil.estimate.InputColumn.TIP;
@@ -76,7 +77,22 @@ final class ThinCases {
             pieces("windows", AREA, 30, WIDTH, 3, HEIGHT, 5)),
         Case.of("size-not-used", pieces("doors", WIDTH, 3), pieces("doors", WIDTH, 3, HEIGHT, 7)),
         Case.of("size-not-used", pieces("cabinets", LENGTH, 2), pieces("cabinets", HEIGHT, 9)),
+        // 5 ft2 a cabinet front, 21 ft2 a door
+        Case.of(
+            "piece-too-large",
+            pieces("cabinets", WIDTH, 24, HEIGHT, 30),
+            pieces("cabinets", WIDTH, 24, HEIGHT, 30, AREA, 60)),
+        Case.of(
+            "piece-too-large",
+            pieces("cabinets", WIDTH, 10.1, HEIGHT, 10),
+            pieces("cabinets", WIDTH, 10, HEIGHT, 10)),
+        Case.of(
+            "piece-too-large",
+            pieces("doors", WIDTH, 21.1, HEIGHT, 20),
+            pieces("doors", WIDTH, 21, HEIGHT, 20)),
         Case.of("girth-of-trim", trim(GIRTH, 24.1), trim(GIRTH, 24)),
+        Case.of("coats-many", room(SPECIFIED_FILM, 75), room(SPECIFIED_FILM, 7)),
+        Case.of("coats-many", room(COATS, 6), room(COATS, 5)),
         Case.of("coats-not-whole", room(COATS, 1.5), room(COATS, 2)),
         Case.of("orifice-too-fine", room(TIP, "513"), room(TIP, "515")),
         // joinery takes finer ones: latex from 11
