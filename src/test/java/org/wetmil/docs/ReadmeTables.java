@@ -2,6 +2,8 @@ package org.wetmil.docs;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -120,11 +122,18 @@ public final class ReadmeTables {
       rows.add(
           List.of(
               setting.title(),
-              (value.text() + " " + (value.text().isEmpty() ? "" : unit)).strip(),
+              (shown(value) + " " + (value.text().isEmpty() ? "" : unit)).strip(),
               value.kind().with(value.source()),
               row.text("Meaning")));
     }
     return table(List.of("Setting", "Built in", "Rests on", "What it does"), rows);
+  }
+
+  /** A limit of 10 cm in inches has more digits than a reader wants. */
+  private static String shown(Entry value) {
+    return Double.isNaN(value.number())
+        ? value.text()
+        : new BigDecimal(value.text()).round(new MathContext(6)).toPlainString();
   }
 
   /** A command, and of what it prints the choice of the tip and the last two steps. */
