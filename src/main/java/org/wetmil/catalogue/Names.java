@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Compares names as estimators write them: any case, singular or plural, hyphen or space. */
@@ -26,7 +25,11 @@ public final class Names {
     if (plain.indexOf(' ') < 0) {
       return singular(plain);
     }
-    return Stream.of(plain.split(" ")).map(Names::singular).collect(Collectors.joining(" "));
+    StringBuilder key = new StringBuilder(plain.length());
+    for (String word : plain.split(" ")) {
+      key.append(key.isEmpty() ? "" : " ").append(singular(word));
+    }
+    return key.toString();
   }
 
   /**

@@ -84,7 +84,13 @@ final class Printer implements FillListener {
   }
 
   private static String plain(String text) {
-    return CONTROLS.matcher(text).replaceAll(" ");
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (Character.isISOControl(c) || c == '\u2028' || c == '\u2029') {
+        return CONTROLS.matcher(text).replaceAll(" ");
+      }
+    }
+    return text;
   }
 
   private void finding(Path input, FillReport.Located found) {

@@ -10,6 +10,9 @@ final class SeverityWord {
 
   static String of(Severity severity, Ansi ansi) {
     String word = severity.name().toLowerCase(Locale.ROOT);
+    if (!ansi.enabled()) {
+      return word;
+    }
     return switch (severity) {
       case STOP -> ansi.string("@|bold,red " + word + "|@");
       case WARNING -> ansi.string("@|bold,yellow " + word + "|@");

@@ -43,7 +43,8 @@ public record BidLine(
 
   /** The cell under a column; nothing when the sheet lacks the column. */
   public InputValue get(InputColumn column) {
-    return values.getOrDefault(column, InputValue.NOTHING);
+    InputValue value = values.get(column);
+    return value == null ? InputValue.NOTHING : value;
   }
 
   /** The text of a cell, trimmed; empty when blank. */

@@ -343,6 +343,11 @@ final class Figures {
 
   /** Another filled cell of the line, with the value that it has; formulas share the leaf. */
   private Expr cell(FilledColumn column) {
-    return leaves.computeIfAbsent(column, key -> terms.filled(key, cells.get(key).number()));
+    Expr known = leaves.get(column);
+    if (known == null) {
+      known = terms.filled(column, cells.get(column).number());
+      leaves.put(column, known);
+    }
+    return known;
   }
 }

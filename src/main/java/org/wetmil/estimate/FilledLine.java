@@ -59,7 +59,8 @@ public record FilledLine(
 
   /** A filled figure in the kept unit of its column; NaN when there is none. */
   public double base(FilledColumn column) {
-    double shown = figures.getOrDefault(column, new Figure.Empty()).number();
+    Figure figure = figures.get(column);
+    double shown = figure == null ? Double.NaN : figure.number();
     return column.quantity().unit(system()).to(column.quantity().base(), shown);
   }
 }

@@ -1,5 +1,7 @@
 package org.wetmil.workbook.look;
 
+import java.util.stream.IntStream;
+
 /**
  * Heights of rows with wrapped text, estimated from its length: not every program fits rows to
  * their text by itself.
@@ -19,6 +21,9 @@ public final class Heights {
 
   /** The most that a row can be high. */
   private static final double MOST_PT = 409;
+
+  private static final double[] ASCII =
+      IntStream.range(0, 0x80).mapToDouble(c -> digits((char) c)).toArray();
 
   private Heights() {}
 
@@ -41,7 +46,7 @@ public final class Heights {
     double word = 0;
     for (int i = 0; i < text.length(); i++) {
       char letter = text.charAt(i);
-      double wide = digits(letter);
+      double wide = letter < ASCII.length ? ASCII[letter] : digits(letter);
       if (letter == ' ') {
         line += word + wide;
         word = 0;

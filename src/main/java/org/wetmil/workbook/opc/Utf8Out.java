@@ -54,13 +54,30 @@ final class Utf8Out {
         pass();
       }
       int room = Math.min(end, at + buffer.length - size - LONGEST);
-      while (at < room && text[at] < 0x80 && high == 0) {
-        buffer[size++] = (byte) text[at++];
+      if (high == 0) {
+        at = ascii(text, at, room);
       }
       if (at < room) {
         other(text[at++]);
       }
     }
+  }
+
+  /** Passes ASCII on, up to another character; through locals, since it is for every character. */
+  private int ascii(char[] text, int from, int to) {
+    byte[] into = buffer;
+    int next = size;
+    int at = from;
+    while (at < to) {
+      char c = text[at];
+      if (c >= 0x80) {
+        break;
+      }
+      into[next++] = (byte) c;
+      at++;
+    }
+    size = next;
+    return at;
   }
 
   /** The two halves of a character can come in two calls. */

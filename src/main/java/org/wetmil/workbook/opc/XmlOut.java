@@ -19,6 +19,13 @@ import javax.xml.stream.XMLStreamReader;
 public final class XmlOut implements Closeable {
   private static final int CHUNK = 512;
 
+  /** Whether a character may have to be escaped, up to the last that may. */
+  private static final boolean[] SPECIAL = new boolean['>' + 1];
+
+  static {
+    "&<>\r\"\t\n".chars().forEach(c -> SPECIAL[c] = true);
+  }
+
   private final Utf8Out out;
   private final char[] chunk = new char[CHUNK];
   private final List<String[]> bound = new ArrayList<>();
@@ -265,7 +272,7 @@ public final class XmlOut implements Closeable {
     int done = from;
     for (int i = from; i < from + length; i++) {
       char c = text[i];
-      String escape = c > '>' ? null : escape(c, inAttribute);
+      String escape = c < SPECIAL.length && SPECIAL[c] ? escape(c, inAttribute) : null;
       if (escape != null) {
         out.write(text, done, i - done);
         out.write(escape);

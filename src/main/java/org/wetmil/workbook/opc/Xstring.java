@@ -62,11 +62,13 @@ public final class Xstring {
   private static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if ((c < ' ' && c != '\n') || c >= Character.MIN_SURROGATE) {
+      if ((c < ' ' && c != '\n')
+          || c >= Character.MIN_SURROGATE
+          || (c == '_' && text.startsWith("_x", i))) {
         return false;
       }
     }
-    return !text.contains("_x");
+    return true;
   }
 
   /** Whether text from here on would be read as an escape once it is stored. */

@@ -36,8 +36,11 @@ final class Label {
 
   /** Whether the formula changes nothing, as with nearly every cell. */
   private static boolean isPlain(String text) {
-    return text.equals(text.strip())
-        && !text.contains("  ")
-        && text.chars().noneMatch(c -> c < ' ');
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < ' ') {
+        return false;
+      }
+    }
+    return text.equals(text.strip()) && !text.contains("  ");
   }
 }
