@@ -1,8 +1,9 @@
 package org.wetmil.quantity;
 
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -92,6 +93,17 @@ public enum Unit {
   ONE(Dimension.RATIO, 1, ""),
   PERCENT(Dimension.RATIO, 0.01, "%", "percent", "pct");
 
+  private static final Map<String, Unit> BY_SPELLING = new HashMap<>();
+
+  static {
+    for (Unit unit : values()) {
+      // of two units that share a word the first has it
+      unit.spellings.forEach(word -> BY_SPELLING.putIfAbsent(word, unit));
+      BY_SPELLING.putIfAbsent(unit.symbol.toLowerCase(Locale.ROOT), unit);
+    }
+    BY_SPELLING.remove("");
+  }
+
   private final Dimension dimension;
   private final double si;
   private final String symbol;
@@ -137,13 +149,7 @@ public enum Unit {
 
   /** Finds a unit by its symbol or another spelling, in any case, surrounding spaces ignored. */
   public static Optional<Unit> find(String word) {
-    String plain = word.strip().toLowerCase(Locale.ROOT);
-    return Arrays.stream(values()).filter(unit -> unit.isSpelt(plain)).findFirst();
-  }
-
-  private boolean isSpelt(String plain) {
-    return !plain.isEmpty()
-        && (symbol.toLowerCase(Locale.ROOT).equals(plain) || spellings.contains(plain));
+    return Optional.ofNullable(BY_SPELLING.get(word.strip().toLowerCase(Locale.ROOT)));
   }
 
   /** Sizes that several units share; a nested class because enum constants come first. */

@@ -20,6 +20,7 @@ public record HeadingText(String text, List<String> names, Optional<Unit> unit, 
   /** A longer text is a sentence; to look for units in one would take long and find none. */
   private static final int LONGEST = 200;
 
+  private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
   private static final Pattern BRACKETS = Pattern.compile("(.*?)[(\\[{]([^)\\]}]*)[)\\]}]?(.*)");
   private static final Pattern TAIL =
       Pattern.compile("(.*?[^\\s,/:-])(?:\\s*[,/:-]\\s*|\\s+)((?:\\S+\\s)?\\S+)");
@@ -28,7 +29,7 @@ public record HeadingText(String text, List<String> names, Optional<Unit> unit, 
 
   /** A heading of a bid. Units outside brackets are only those that a bid's columns have. */
   public static HeadingText of(String raw) {
-    String text = raw.replaceAll("[\\s\\u00a0]+", " ").strip();
+    String text = SPACES.matcher(raw).replaceAll(" ").strip();
     if (text.length() > LONGEST) {
       return new HeadingText(text, List.of(text), Optional.empty(), false);
     }

@@ -13,6 +13,10 @@ import org.wetmil.quantity.UnitSystem;
 
 /** Units in headings, unit rows, unit columns, titles and number formats. */
 public final class UnitWords {
+  private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
+  private static final Pattern FEET_MARKS = Pattern.compile("[’′´`]");
+  private static final Pattern INCH_MARKS = Pattern.compile("[”″]");
+
   private static final Map<String, Unit> OTHER =
       Words.list("unit-words.csv", 3).stream()
           .collect(Collectors.toMap(row -> plain(row.get(0)), row -> Unit.valueOf(row.get(1))));
@@ -104,11 +108,8 @@ public final class UnitWords {
   }
 
   private static String plain(String words) {
-    return words
-        .replaceAll("[\\s\\u00a0]+", " ")
-        .replaceAll("[’′´`]", "'")
-        .replaceAll("[”″]", "\"")
-        .strip()
-        .toLowerCase(Locale.ROOT);
+    String spaced = SPACES.matcher(words).replaceAll(" ");
+    String feet = FEET_MARKS.matcher(spaced).replaceAll("'");
+    return INCH_MARKS.matcher(feet).replaceAll("\"").strip().toLowerCase(Locale.ROOT);
   }
 }

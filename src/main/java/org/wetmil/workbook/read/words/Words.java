@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.wetmil.catalogue.Names;
 import org.wetmil.ledger.CsvText;
@@ -16,6 +17,8 @@ import org.wetmil.ledger.CsvText;
 /** The lists of words that come with the program, and how words are compared. */
 public final class Words {
   private static final String FOLDER = "/org/wetmil/workbook/read/";
+
+  private static final Pattern MARKS = Pattern.compile("[.:;*!?\"'’´`(){}\\[\\]_-]+");
 
   private Words() {}
 
@@ -47,8 +50,6 @@ public final class Words {
 
   /** What two spellings of one word have in common: marks and dots do not count. */
   public static String key(String word) {
-    String plain =
-        word.toLowerCase(Locale.ROOT).replaceAll("[.:;*!?\"'’´`(){}\\[\\]_-]+", " ").strip();
-    return Names.key(plain);
+    return Names.key(MARKS.matcher(word.toLowerCase(Locale.ROOT)).replaceAll(" ").strip());
   }
 }
