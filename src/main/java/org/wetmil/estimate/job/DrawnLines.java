@@ -1,11 +1,8 @@
 package org.wetmil.estimate.job;
 
-import java.util.EnumMap;
-import java.util.Map;
 import org.wetmil.catalogue.Surface;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
-import org.wetmil.estimate.likely.Factor;
 import org.wetmil.trade.Film;
 
 /** Lines drawn together: one large line, or the small ones of a group that keep the same share. */
@@ -17,9 +14,6 @@ final class DrawnLines {
   private double sprayHours;
   private double weight;
   private double squares;
-
-  /** The same for the job and for each factor alone, so that they are made once. */
-  private final Map<Factor, short[]> orders = new EnumMap<>(Factor.class);
 
   /**
    * @param id what tells them from the others; their draws follow from it
@@ -63,11 +57,6 @@ final class DrawnLines {
   /** Of how many lines of one size the average would vary as that of these lines does. */
   double alike() {
     return squares > 0 ? weight * weight / squares : 1;
-  }
-
-  /** Orders of the draws by factor, filled as they are asked for. */
-  Map<Factor, short[]> orders() {
-    return orders;
   }
 
   /** The share of the paint sprayed that stays on the work, as stated for the line. */

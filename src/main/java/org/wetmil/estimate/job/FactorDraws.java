@@ -1,7 +1,6 @@
 package org.wetmil.estimate.job;
 
 import java.util.Arrays;
-import java.util.Map;
 import org.wetmil.estimate.likely.Factor;
 import org.wetmil.estimate.likely.Spreads;
 import org.wetmil.estimate.likely.Strata;
@@ -15,14 +14,12 @@ final class FactorDraws {
   private static final Strata STRATA = new Strata(DRAWS);
 
   private final String seed;
-  private final Factor factor;
   private final double ownSigma;
   private final double[] common;
   private final double[] own;
 
   FactorDraws(String job, Factor factor, Spreads spreads) {
     this.seed = job + "\n" + factor;
-    this.factor = factor;
     this.ownSigma = spreads.ownSigma(factor);
     this.common = ordered(STRATA.lognormal(0, spreads.commonSigma(factor)));
     this.own = STRATA.lognormal(0, ownSigma);
@@ -48,15 +45,13 @@ final class FactorDraws {
    * What the factor is for some lines, draw by draw.
    *
    * @param lines how many of one size they vary as
-   * @param orders of the same lines, by factor: kept from one call to the next
    */
-  double[] of(String id, double lines, Map<Factor, short[]> orders) {
+  double[] of(String id, double lines) {
     if (ownSigma == 0) {
       return common;
     }
     double[] values = lines > 1 ? average(lines) : own;
-    short[] order =
-        orders.computeIfAbsent(factor, key -> STRATA.order(Strata.seed(seed + "\n" + id)));
+    short[] order = STRATA.order(Strata.seed(seed + "\n" + id));
     double[] drawn = new double[DRAWS];
     for (int i = 0; i < DRAWS; i++) {
       drawn[i] = common[i] * values[order[i]];

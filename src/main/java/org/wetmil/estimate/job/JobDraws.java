@@ -37,8 +37,8 @@ final class JobDraws {
   /** What a factor is that does not move. */
   private static final double[] CERTAIN = FactorDraws.certain();
 
-  private final List<DrawnLines> lots;
   private final Map<Factor, FactorDraws> factors = new EnumMap<>(Factor.class);
+  private final Map<Factor, Alone> alone = new EnumMap<>(Factor.class);
   private final double[] sprayHours = new double[DRAWS];
   private final Map<Object, double[]> paintGal = new LinkedHashMap<>();
 
@@ -51,9 +51,9 @@ final class JobDraws {
   record Alone(double[] paintGal, double[] sprayHours) {}
 
   private JobDraws(String job, Spreads spreads, List<DrawnLines> lots) {
-    this.lots = lots;
     for (Factor factor : Factor.values()) {
       factors.put(factor, new FactorDraws(job, factor, spreads));
+      alone.put(factor, new Alone(new double[DRAWS], new double[DRAWS]));
     }
     lots.forEach(this::draw);
   }
@@ -73,15 +73,8 @@ final class JobDraws {
 
   /** The same job were one factor alone uncertain. */
   Alone only(Factor factor) {
-    double[] paint = new double[DRAWS];
-    double[] hours = new double[DRAWS];
-    for (DrawnLines lot : lots) {
-      double[] drawn = drawn(lot, factor);
-      double least = factor == Factor.TRANSFER ? lot.transfer() : 0;
-      add(paint, lot.paintGal(), factor == Factor.TRIGGER ? CERTAIN : drawn, least);
-      add(hours, lot.sprayHours(), factor == Factor.KEPT ? CERTAIN : drawn, least);
-    }
-    return new Alone(paint, hours);
+    Alone sums = alone.get(factor);
+    return new Alone(sums.paintGal().clone(), sums.sprayHours().clone());
   }
 
   /** Compared by hand, here and where a lot is drawn: a call for each number costs half of it. */
@@ -176,8 +169,14 @@ final class JobDraws {
     }
   }
 
+  /** A factor for a lot, which is added to what the job were that factor alone uncertain. */
   private double[] drawn(DrawnLines lot, Factor factor) {
-    return factors.get(factor).of(lot.id(), lot.alike(), lot.orders());
+    double[] drawn = factors.get(factor).of(lot.id(), lot.alike());
+    double least = factor == Factor.TRANSFER ? lot.transfer() : 0;
+    Alone sums = alone.get(factor);
+    add(sums.paintGal(), lot.paintGal(), factor == Factor.TRIGGER ? CERTAIN : drawn, least);
+    add(sums.sprayHours(), lot.sprayHours(), factor == Factor.KEPT ? CERTAIN : drawn, least);
+    return drawn;
   }
 
   /**
