@@ -243,7 +243,7 @@ public final class Look {
     int decimals = tiny ? SHOWN.getPrecision() - 1 : Math.max(0, shown.scale());
     String code = "0" + (decimals == 0 ? "" : "." + "0".repeat(decimals)) + (tiny ? "E+00" : "");
     return styles.style(
-        "figure " + code,
+        "shortened " + code,
         style -> {
           style.setDataFormat(styles.code(code));
           style.setAlignment(HorizontalAlignment.RIGHT);
