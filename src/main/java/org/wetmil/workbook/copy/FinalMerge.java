@@ -87,7 +87,8 @@ final class FinalMerge {
                 original.sheetXml(
                     sheet,
                     rows -> {
-                      out.xml(part, to -> new SheetMerge(from, rows, to).write(edit));
+                      out.xml(
+                          part, to -> new SheetMerge(from, rows, original.cells(), to).write(edit));
                       return null;
                     }));
   }

@@ -9,17 +9,24 @@ import org.wetmil.workbook.opc.XmlIn;
 import org.wetmil.workbook.opc.XmlOut;
 import org.wetmil.workbook.stream.CellAddress;
 import org.wetmil.workbook.stream.CellCursor;
+import org.wetmil.workbook.stream.RawCell;
+import org.wetmil.workbook.stream.StoredCells;
 
 /** Copies the rows of a sheet, leaving cells out and adding ours in the order of the columns. */
 final class RowSplice {
   private final SheetEdit edit;
+  private final StoredCells stored;
   private final XmlOut out;
   private final CellWriter cells;
   private final CellCursor cursor = new CellCursor();
   private final BitSet asked = new BitSet();
 
-  RowSplice(SheetEdit edit, XmlOut out, String prefix) {
+  /**
+   * @param stored reads the cells that ours take the place of
+   */
+  RowSplice(SheetEdit edit, StoredCells stored, XmlOut out, String prefix) {
     this.edit = edit;
+    this.stored = stored;
     this.out = out;
     this.cells = new CellWriter(out, prefix);
   }
@@ -53,7 +60,7 @@ final class RowSplice {
         if (edit.dropped().test(row, column)) {
           XmlIn.skip(at);
         } else if (ours) {
-          requireBlank(at);
+          requireEmpty(stored.read(at, row, column));
         } else {
           cell(at);
         }
@@ -157,22 +164,11 @@ final class RowSplice {
     out.content(at);
   }
 
-  /** Ours may take the place of a cell that has nothing but a format and an empty value. */
-  private void requireBlank(XMLStreamReader at) throws XMLStreamException {
-    while (XmlIn.nextChild(at)) {
-      boolean blank =
-          switch (at.getLocalName()) {
-            case "v", "is" -> XmlIn.isBlank(at);
-            case "extLst" -> {
-              XmlIn.skip(at);
-              yield true;
-            }
-            default -> false;
-          };
-      if (!blank) {
-        throw new IllegalStateException(
-            "a cell of the original would be lost: " + edit.sheet() + "!" + cursor.address());
-      }
+  /** Ours may take the place of a cell that has nothing but a format and spaces. */
+  private void requireEmpty(RawCell cell) {
+    if (!cell.isEmpty()) {
+      throw new IllegalStateException(
+          "a cell of the original would be lost: " + edit.sheet() + "!" + cursor.address());
     }
   }
 }

@@ -7,6 +7,7 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.wetmil.workbook.opc.XmlIn;
 import org.wetmil.workbook.opc.XmlOut;
+import org.wetmil.workbook.stream.StoredCells;
 
 /** Puts the original rows of a sheet back into the sheet that was shaped without them. */
 final class SheetMerge {
@@ -16,12 +17,18 @@ final class SheetMerge {
 
   private final XMLStreamReader shaped;
   private final XMLStreamReader original;
+  private final StoredCells stored;
   private final XmlOut out;
 
-  /** Both readers stand at their root. */
-  SheetMerge(XMLStreamReader shaped, XMLStreamReader original, XmlOut out) {
+  /**
+   * Both readers stand at their root.
+   *
+   * @param stored reads cells of the original
+   */
+  SheetMerge(XMLStreamReader shaped, XMLStreamReader original, StoredCells stored, XmlOut out) {
     this.shaped = shaped;
     this.original = original;
+    this.stored = stored;
     this.out = out;
   }
 
@@ -115,7 +122,7 @@ final class SheetMerge {
         out.content(original);
       } else {
         String prefix = out.prefixOf(original.getNamespaceURI(), true);
-        new RowSplice(edit, out, prefix).rows(original);
+        new RowSplice(edit, stored, out, prefix).rows(original);
       }
       return;
     }

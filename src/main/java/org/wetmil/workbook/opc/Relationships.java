@@ -72,9 +72,9 @@ public final class Relationships {
     return all.stream().filter(each -> each.type().equals(type)).toList();
   }
 
-  /** The reference of an id. */
-  public Optional<Relationship> findId(String id) {
-    return all.stream().filter(each -> each.id() != null && each.id().equals(id)).findFirst();
+  /** The references of an id: one at most in a sound package. */
+  public List<Relationship> listId(String id) {
+    return all.stream().filter(each -> each.id() != null && each.id().equals(id)).toList();
   }
 
   private static String resolve(ZipPackage zip, String part, String target) {

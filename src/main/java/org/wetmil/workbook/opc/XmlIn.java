@@ -101,22 +101,6 @@ public final class XmlIn {
     }
   }
 
-  /** Goes to the end of an element; whether no character but spaces stands in it. */
-  public static boolean isBlank(XMLStreamReader at) throws XMLStreamException {
-    boolean blank = true;
-    for (int depth = 1; depth > 0; ) {
-      at.next();
-      if (at.isStartElement()) {
-        depth++;
-      } else if (at.isEndElement()) {
-        depth--;
-      } else {
-        blank &= !at.isCharacters() || at.isWhiteSpace();
-      }
-    }
-    return blank;
-  }
-
   /** Goes to the end of the document; gives how many elements it saw. */
   public static long end(XMLStreamReader at) throws XMLStreamException {
     long elements = 0;

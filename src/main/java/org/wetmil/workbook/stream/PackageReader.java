@@ -98,12 +98,17 @@ public final class PackageReader implements Closeable {
    * The worksheets in the order of their tabs. Chart sheets, macro sheets and sheets that lead to
    * no part at all are left out.
    *
-   * @throws WorkbookException.Damaged when a worksheet has lost its part
+   * @throws WorkbookException.Damaged when a worksheet has lost its part, or leads to several
    */
   public List<SheetPart> sheets() {
     List<SheetPart> sheets = new ArrayList<>();
     for (WorkbookPart.Entry entry : workbook.sheets()) {
-      Relationship to = relationships.findId(entry.relationshipId()).orElse(null);
+      List<Relationship> named = relationships.listId(entry.relationshipId());
+      if (named.size() > 1) {
+        throw new WorkbookException.Damaged(
+            zip.file(), main, "the sheet \"" + entry.name() + "\" leads to several parts");
+      }
+      Relationship to = named.isEmpty() ? null : named.get(0);
       if (to == null || !to.type().equals("worksheet")) {
         continue;
       }
@@ -230,8 +235,13 @@ public final class PackageReader implements Closeable {
    * @throws WorkbookException.Damaged naming the sheet, and the cell if it is one, that is wrong
    */
   public SheetRanges rows(SheetPart sheet, RowConsumer consumer) {
-    SheetRows rows = new SheetRows(sharedStrings());
+    SheetRows rows = new SheetRows(cells());
     return sheetXml(sheet, at -> rows.read(at, consumer));
+  }
+
+  /** What reads the cells of its sheets. */
+  public StoredCells cells() {
+    return new StoredCells(this::sharedStrings);
   }
 
   /** Reads the XML of a sheet; what is wrong with it is said with the sheet's name. */

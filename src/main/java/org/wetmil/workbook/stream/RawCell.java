@@ -21,6 +21,13 @@ public record RawCell(
     this(row, column, kind, text, formula, style, null);
   }
 
+  /** Whether nothing is seen there: no formula, and no text but spaces of any kind. */
+  public boolean isEmpty() {
+    boolean blank =
+        kind == CellKind.BLANK || (kind == CellKind.TEXT && text.replace('\u00a0', ' ').isBlank());
+    return blank && formula == null;
+  }
+
   /** The same with a formula of its own. */
   public RawCell with(String own) {
     return new RawCell(row, column, kind, text, own, style);

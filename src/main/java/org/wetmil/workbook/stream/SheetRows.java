@@ -6,15 +6,14 @@ import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.wetmil.workbook.opc.XmlIn;
-import org.wetmil.workbook.opc.Xstring;
 
 /** Streams the rows of one worksheet part. */
 final class SheetRows {
-  private final List<String> sharedStrings;
+  private final StoredCells stored;
   private final CellCursor cursor = new CellCursor();
 
-  SheetRows(List<String> sharedStrings) {
-    this.sharedStrings = sharedStrings;
+  SheetRows(StoredCells stored) {
+    this.stored = stored;
   }
 
   /**
@@ -68,79 +67,11 @@ final class SheetRows {
     List<RawCell> cells = new ArrayList<>();
     while (XmlIn.nextChild(at)) {
       if (at.getLocalName().equals("c")) {
-        cells.add(cell(at));
+        cells.add(stored.read(at, row, cursor.toCell(at)));
       } else {
         XmlIn.skip(at);
       }
     }
     return new RawRow(row, hidden, cells);
-  }
-
-  private RawCell cell(XMLStreamReader at) throws XMLStreamException {
-    int column = cursor.toCell(at);
-    int style = XmlIn.whole(at, "s", 0);
-    String type = XmlIn.attribute(at, "t");
-    String value = null;
-    String formula = null;
-    String inline = null;
-    String shared = null;
-    while (XmlIn.nextChild(at)) {
-      switch (at.getLocalName()) {
-        case "v" -> value = StoredText.of(at);
-        case "f" -> {
-          shared = "shared".equals(XmlIn.attribute(at, "t")) ? XmlIn.attribute(at, "si") : null;
-          formula = Xstring.decode(StoredText.of(at));
-        }
-        case "is" -> inline = StoredText.ofRuns(at);
-        default -> XmlIn.skip(at);
-      }
-    }
-    Stored stored = stored(type == null ? "n" : type, value, inline);
-    return new RawCell(
-        cursor.address().row(), column, stored.kind(), stored.text(), formula, style, shared);
-  }
-
-  private record Stored(CellKind kind, String text) {
-    private static final Stored BLANK = new Stored(CellKind.BLANK, "");
-  }
-
-  private Stored stored(String type, String value, String inline) throws XMLStreamException {
-    if (type.equals("inlineStr") && inline != null) {
-      return new Stored(CellKind.TEXT, inline);
-    }
-    if (value == null) {
-      return Stored.BLANK;
-    }
-    String trimmed = value.trim();
-    return switch (type) {
-      case "str", "inlineStr" -> new Stored(CellKind.TEXT, Xstring.decode(value));
-      case "s" -> trimmed.isEmpty() ? Stored.BLANK : new Stored(CellKind.TEXT, shared(trimmed));
-      // A date in words of ISO 8601, which strict workbooks may hold, is not a number as stored.
-      case "d" -> new Stored(CellKind.TEXT, trimmed);
-      case "b" -> trimmed.isEmpty() ? Stored.BLANK : new Stored(CellKind.BOOLEAN, trimmed);
-      case "e" -> new Stored(CellKind.ERROR, trimmed);
-      case "n" -> trimmed.isEmpty() ? Stored.BLANK : new Stored(CellKind.NUMBER, trimmed);
-      default -> throw new XMLStreamException(cursor.address() + " is of unknown type " + type);
-    };
-  }
-
-  private String shared(String index) throws XMLStreamException {
-    int at;
-    try {
-      at = Integer.parseInt(index);
-    } catch (NumberFormatException e) {
-      at = -1;
-    }
-    if (at < 0 || at >= sharedStrings.size()) {
-      throw new XMLStreamException(
-          "cell "
-              + cursor.address()
-              + " asks for text "
-              + index
-              + " of "
-              + sharedStrings.size()
-              + " stored texts");
-    }
-    return sharedStrings.get(at);
   }
 }

@@ -194,6 +194,27 @@ class PackageReaderTest {
     }
   }
 
+  /** The library would take the last of them for the sheet, and this the first. */
+  @Test
+  void aSheetThatLeadsToTwoPartsIsDamaged() {
+    HandMade made =
+        new HandMade(HandMade.sheet(""))
+            .part("xl/worksheets/sheet2.xml", HandMade.sheet(""))
+            .part(
+                "xl/_rels/workbook.xml.rels",
+                """
+                <Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">
+                <Relationship Id="rId1" Type="x/worksheet" Target="worksheets/sheet1.xml"/>
+                <Relationship Id="rId1" Type="x/worksheet" Target="worksheets/sheet2.xml"/>
+                </Relationships>""");
+
+    try (PackageReader reader = PackageReader.open(write(made))) {
+      assertThatThrownBy(reader::sheets)
+          .isInstanceOf(WorkbookException.Damaged.class)
+          .hasMessageContaining("the sheet \"Bid\" leads to several parts");
+    }
+  }
+
   @Test
   void datesAndPercentagesAreKnownByTheirFormat() {
     HandMade made =

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.wetmil.workbook.stream.CellKind;
 import org.wetmil.workbook.stream.CellRange;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.RawCell;
@@ -125,21 +124,14 @@ public final class GridReader {
       if (ours.holds(cell)) {
         if (cell.formula() != null) {
           formulas.apply(cell).ifPresent(values::add);
-        } else if (!isEmpty(cell)) {
+        } else if (!cell.isEmpty()) {
           values.add(cell);
         }
-      } else if (!isEmpty(cell)) {
+      } else if (!cell.isEmpty()) {
         cells.add(cell);
       }
     }
     cells.sort(Comparator.comparingInt(RawCell::column));
     return new GridRow(row.row(), row.hidden(), cells);
-  }
-
-  private static boolean isEmpty(RawCell cell) {
-    boolean blank =
-        cell.kind() == CellKind.BLANK
-            || (cell.kind() == CellKind.TEXT && cell.text().replace('\u00a0', ' ').isBlank());
-    return blank && cell.formula() == null;
   }
 }
