@@ -102,7 +102,7 @@ final class BasisFigures {
         }
       }
     }
-    rows.text(unit, look.text(true))
+    rows.text(unit, look.unit())
         .text(item.kind().word(), look.text(true))
         .text(item.source(), look.text(true))
         .text(from, look.text(true))

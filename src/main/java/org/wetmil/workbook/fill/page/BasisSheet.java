@@ -114,6 +114,7 @@ public final class BasisSheet {
     rows.gap();
     rows.row();
     BasisWords.FILLS.forEach(heading -> rows.text(heading, look.heading()));
+    rows.height(Heights.HEADING_PT);
     for (EarlierFill fill : earlier) {
       fill(fill.date(), fill.program(), fill.input(), fill.inputSha256());
     }
@@ -215,7 +216,7 @@ public final class BasisSheet {
         .text(constant.name(), look.text(true))
         .skip(2)
         .number(constant.value(), look.shortened(constant.value()))
-        .text(constant.unit(), look.text(true))
+        .text(constant.unit(), look.unit())
         .text(constant.kind().name().toLowerCase(Locale.ROOT), look.text(true))
         .text(constant.source(), look.text(true));
     int name = across(constant.name(), 0, 2);
