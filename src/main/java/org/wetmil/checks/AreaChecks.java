@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
+import org.wetmil.catalogue.MeasuredBy;
+import org.wetmil.catalogue.Narrowest;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.Area;
 import org.wetmil.estimate.BidLine;
@@ -107,7 +109,34 @@ final class AreaChecks {
               Kind.HOUSE,
               "setting Greatest trim girth",
               "Check the girth; it is the width around the profile.",
-              Rule.ofLine(AreaChecks::girthOfTrim)));
+              Rule.ofLine(AreaChecks::girthOfTrim)),
+          new Check(
+              "girth-too-small",
+              Severity.WARNING,
+              "The girth is less than any work has",
+              "Feet under inches, or metres under millimetres, leave next to nothing to paint.",
+              Kind.HOUSE,
+              "the least girth of any work",
+              "Type the unit with the number, as in 0.5 ft.",
+              Rule.ofLine(SmallSizes::girth)),
+          new Check(
+              "area-of-pieces",
+              Severity.WARNING,
+              "The area is less than one piece has",
+              "A count of doors taken for their area leaves next to nothing to paint.",
+              Kind.HOUSE,
+              "the surface's usual piece, and the share of it that is taken for a count",
+              "Write the count under Count; an area is that of all faces.",
+              Rule.ofLine(SmallSizes::area)),
+          new Check(
+              "soffit-width",
+              Severity.WARNING,
+              "A soffit is as wide as a room",
+              "Soffits are measured in inches; taken as feet they are many times too wide.",
+              Kind.HOUSE,
+              "the width of a soffit past which a smaller unit is suspected",
+              "Type the unit with the number, as in 24 in.",
+              Rule.ofLine(AreaChecks::soffit)));
 
   private AreaChecks() {}
 
@@ -159,11 +188,15 @@ final class AreaChecks {
   /** Of a ceiling, too: there the height says how high the work is, and makes it slower. */
   static Optional<Fault> heightUnit(Line line) {
     double high = line.number(HEIGHT);
-    double limit = line.setting(Setting.GREATEST_WALL_HEIGHT);
-    if (line.system() != UnitSystem.US || line.surface() == null) {
+    boolean fence = LikelyUnit.isFence(line.surface());
+    double limit =
+        fence
+            ? CheckLimits.GREATEST_LIKELY_FENCE.value()
+            : line.setting(Setting.GREATEST_WALL_HEIGHT);
+    if (line.surface() == null || line.system() != UnitSystem.US && !fence) {
       return Optional.empty();
     }
-    Unit likely = LikelyUnit.of(HEIGHT, line.cell(HEIGHT), line.system()).orElse(null);
+    Unit likely = LikelyUnit.of(line, HEIGHT).orElse(null);
     if (!(high > limit) || likely == null) {
       return Optional.empty();
     }
@@ -173,8 +206,27 @@ final class AreaChecks {
         HEIGHT,
         measured,
         most,
-        "A height of %s is over %s and looks like %s."
-            .formatted(measured, most, meant(line, HEIGHT, likely)));
+        "A height of %s is over %s and looks like %s%s."
+            .formatted(
+                measured,
+                most,
+                meant(line, HEIGHT, likely),
+                isLikelyAll(line, likely) ? ", and check the other sizes" : ""));
+  }
+
+  /** Whether the other sizes make sense in that unit, too: of rooms no closet, of pieces any. */
+  private static boolean isLikelyAll(Line line, Unit unit) {
+    double leastFt =
+        line.surface().measuredBy() == MeasuredBy.COUNT_X_SIZE
+            ? 0
+            : CheckLimits.LEAST_LIKELY_HEIGHT.value();
+    return (line.has(LENGTH) || line.has(WIDTH))
+        && Stream.of(LENGTH, WIDTH)
+            .filter(line::has)
+            .map(line::cell)
+            .allMatch(
+                cell ->
+                    cell.unit() != unit && unit.to(Unit.FOOT, LikelyUnit.typed(cell)) >= leastFt);
   }
 
   /** The unit that was likely meant, and what to type then. */
@@ -200,7 +252,7 @@ final class AreaChecks {
     }
     String measured = line.say(Quantity.LENGTH, line.number(column));
     String limit = Say.number(CheckLimits.LONG_IN_METRES.value(), 0) + " m";
-    return LikelyUnit.of(column, line.cell(column), line.system())
+    return LikelyUnit.of(line, column)
         .map(
             likely ->
                 line.fault(
@@ -224,10 +276,7 @@ final class AreaChecks {
     double most = GreatestSizes.of(column, bidLine, line.catalogue());
     Setting setting = GreatestSizes.setting(column, bidLine);
     Say.Pair said = line.pair(column.quantity(), line.cell(column).high(), most);
-    Optional<Unit> likely =
-        setting == null
-            ? Optional.empty()
-            : LikelyUnit.of(column, line.cell(column), line.system());
+    Optional<Unit> likely = setting == null ? Optional.empty() : LikelyUnit.of(line, column);
     boolean stops = ReadingChecks.isNeeded(line, column);
     String raise = setting == null ? "" : "; if it is true, raise the setting " + setting.title();
     return line.fault(
@@ -265,6 +314,31 @@ final class AreaChecks {
                 "The sizes of this line make %s, over the %s that a line is taken with; correct them."
                     .formatted(said.measured(), said.limit()))
             .stopping(true));
+  }
+
+  /** Soffits are so narrow that the unit is the smaller one; in millimetres it is a length. */
+  private static Optional<Fault> soffit(Line line) {
+    double limit = CheckLimits.WIDE_SOFFIT.value();
+    if (line.surface() == null
+        || line.surface().narrowest() != Narrowest.Of.WIDTH
+        || line.has(AREA)
+        || !(line.number(WIDTH) > limit)
+        || lengthUnit(line).findAny().isPresent()) {
+      return Optional.empty();
+    }
+    Unit unit = line.system() == UnitSystem.US ? Unit.INCH : Unit.CENTIMETRE;
+    double meantFt = unit.to(Unit.FOOT, LikelyUnit.typed(line.cell(WIDTH)));
+    if (meantFt < CheckLimits.NARROW_SOFFIT.value() || meantFt > limit) {
+      return Optional.empty();
+    }
+    String measured = line.say(Quantity.LENGTH, line.number(WIDTH));
+    String most = line.say(Quantity.LENGTH, limit);
+    return line.found(
+        WIDTH,
+        measured,
+        most,
+        "A width of %s is over %s and looks like %s."
+            .formatted(measured, most, meant(line, WIDTH, unit)));
   }
 
   private static Optional<Fault> girthOfTrim(Line line) {
