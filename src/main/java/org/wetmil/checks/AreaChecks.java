@@ -2,18 +2,13 @@ package org.wetmil.checks;
 
 import static org.wetmil.estimate.InputColumn.AREA;
 import static org.wetmil.estimate.InputColumn.GIRTH;
-import static org.wetmil.estimate.InputColumn.HEIGHT;
-import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.OPENINGS;
-import static org.wetmil.estimate.InputColumn.WIDTH;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.wetmil.catalogue.Kind;
-import org.wetmil.catalogue.MeasuredBy;
-import org.wetmil.catalogue.Narrowest;
 import org.wetmil.catalogue.Setting;
 import org.wetmil.estimate.Area;
 import org.wetmil.estimate.BidLine;
@@ -22,7 +17,6 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
-import org.wetmil.quantity.UnitSystem;
 
 /** Areas and dimensions that cannot be what was meant. */
 final class AreaChecks {
@@ -52,9 +46,9 @@ final class AreaChecks {
               "A height looks like inches or millimetres",
               "A height in the wrong unit makes the area many times too large.",
               Kind.HOUSE,
-              "setting Greatest wall height; a likely height is 5 to 40 ft",
+              "setting Greatest wall height, of railings and fences 20 ft; a likely height is to 40 ft",
               "Type the unit with the number, as in 96 in.",
-              Rule.ofLine(AreaChecks::heightUnit)),
+              Rule.ofLine(UnitSlips::heightUnit)),
           new Check(
               "height-in-metres",
               Severity.WARNING,
@@ -72,7 +66,7 @@ final class AreaChecks {
               Kind.HOUSE,
               "over 100 m where it would be 0.5 to 60 m in millimetres or centimetres",
               "Type the unit with the number, as in 3810 mm.",
-              Rule.ofCells(AreaChecks::lengthUnit)),
+              Rule.ofCells(UnitSlips::lengthUnit)),
           new Check(
               "size-beyond",
               Severity.WARNING,
@@ -136,7 +130,7 @@ final class AreaChecks {
               Kind.HOUSE,
               "the width of a soffit past which a smaller unit is suspected",
               "Type the unit with the number, as in 24 in.",
-              Rule.ofLine(AreaChecks::soffit)));
+              Rule.ofLine(UnitSlips::soffit)));
 
   private AreaChecks() {}
 
@@ -185,84 +179,6 @@ final class AreaChecks {
         "Openings of %s take the whole %s of the surface; check both.".formatted(measured, limit));
   }
 
-  /** Of a ceiling, too: there the height says how high the work is, and makes it slower. */
-  static Optional<Fault> heightUnit(Line line) {
-    double high = line.number(HEIGHT);
-    boolean fence = LikelyUnit.isFence(line.surface());
-    double limit =
-        fence
-            ? CheckLimits.GREATEST_LIKELY_FENCE.value()
-            : line.setting(Setting.GREATEST_WALL_HEIGHT);
-    if (line.surface() == null || line.system() != UnitSystem.US && !fence) {
-      return Optional.empty();
-    }
-    Unit likely = LikelyUnit.of(line, HEIGHT).orElse(null);
-    if (!(high > limit) || likely == null) {
-      return Optional.empty();
-    }
-    String measured = line.say(Quantity.LENGTH, high);
-    String most = line.say(Quantity.LENGTH, limit);
-    return line.found(
-        HEIGHT,
-        measured,
-        most,
-        "A height of %s is over %s and looks like %s%s."
-            .formatted(
-                measured,
-                most,
-                meant(line, HEIGHT, likely),
-                isLikelyAll(line, likely) ? ", and check the other sizes" : ""));
-  }
-
-  /** Whether the other sizes make sense in that unit, too: of rooms no closet, of pieces any. */
-  private static boolean isLikelyAll(Line line, Unit unit) {
-    double leastFt =
-        line.surface().measuredBy() == MeasuredBy.COUNT_X_SIZE
-            ? 0
-            : CheckLimits.LEAST_LIKELY_HEIGHT.value();
-    return (line.has(LENGTH) || line.has(WIDTH))
-        && Stream.of(LENGTH, WIDTH)
-            .filter(line::has)
-            .map(line::cell)
-            .allMatch(
-                cell ->
-                    cell.unit() != unit && unit.to(Unit.FOOT, LikelyUnit.typed(cell)) >= leastFt);
-  }
-
-  /** The unit that was likely meant, and what to type then. */
-  private static String meant(Line line, InputColumn column, Unit likely) {
-    return LikelyUnit.word(likely) + "; if so, type " + typed(line, column, likely);
-  }
-
-  /** The number of the cell with another unit. */
-  private static String typed(Line line, InputColumn column, Unit unit) {
-    return Say.number(LikelyUnit.typed(line.cell(column)), 1) + " " + unit.symbol();
-  }
-
-  private static Stream<Fault> lengthUnit(Line line) {
-    return line.system() == UnitSystem.METRIC
-        ? Stream.of(LENGTH, WIDTH, HEIGHT).flatMap(column -> lengthUnit(line, column).stream())
-        : Stream.empty();
-  }
-
-  private static Optional<Fault> lengthUnit(Line line, InputColumn column) {
-    if (!(Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC)
-        > CheckLimits.LONG_IN_METRES.value())) {
-      return Optional.empty();
-    }
-    String measured = line.say(Quantity.LENGTH, line.number(column));
-    String limit = Say.number(CheckLimits.LONG_IN_METRES.value(), 0) + " m";
-    return LikelyUnit.of(line, column)
-        .map(
-            likely ->
-                line.fault(
-                    column,
-                    measured,
-                    limit,
-                    "%s is over %s and looks like %s."
-                        .formatted(measured, limit, meant(line, column, likely))));
-  }
-
   private static Stream<Fault> beyond(Line line) {
     return Stream.concat(
         Arrays.stream(InputColumn.values())
@@ -290,7 +206,9 @@ final class AreaChecks {
                     said.limit(),
                     likely.map(unit -> " and looks like " + LikelyUnit.word(unit)).orElse(""),
                     stops ? "the line stays out of the totals" : "it counts as not stated",
-                    likely.map(unit -> "; type " + typed(line, column, unit)).orElse(raise)))
+                    likely
+                        .map(unit -> "; type " + UnitSlips.typed(line, column, unit))
+                        .orElse(raise)))
         .stopping(stops);
   }
 
@@ -314,31 +232,6 @@ final class AreaChecks {
                 "The sizes of this line make %s, over the %s that a line is taken with; correct them."
                     .formatted(said.measured(), said.limit()))
             .stopping(true));
-  }
-
-  /** Soffits are so narrow that the unit is the smaller one; in millimetres it is a length. */
-  private static Optional<Fault> soffit(Line line) {
-    double limit = CheckLimits.WIDE_SOFFIT.value();
-    if (line.surface() == null
-        || line.surface().narrowest() != Narrowest.Of.WIDTH
-        || line.has(AREA)
-        || !(line.number(WIDTH) > limit)
-        || lengthUnit(line).findAny().isPresent()) {
-      return Optional.empty();
-    }
-    Unit unit = line.system() == UnitSystem.US ? Unit.INCH : Unit.CENTIMETRE;
-    double meantFt = unit.to(Unit.FOOT, LikelyUnit.typed(line.cell(WIDTH)));
-    if (meantFt < CheckLimits.NARROW_SOFFIT.value() || meantFt > limit) {
-      return Optional.empty();
-    }
-    String measured = line.say(Quantity.LENGTH, line.number(WIDTH));
-    String most = line.say(Quantity.LENGTH, limit);
-    return line.found(
-        WIDTH,
-        measured,
-        most,
-        "A width of %s is over %s and looks like %s."
-            .formatted(measured, most, meant(line, WIDTH, unit)));
   }
 
   private static Optional<Fault> girthOfTrim(Line line) {

@@ -41,7 +41,7 @@ final class PieceSizes {
         || surface.measuredBy() != MeasuredBy.COUNT_X_SIZE
         || line.has(AREA)
         || !(line.number(WIDTH) > 0 && line.number(HEIGHT) > 0)
-        || AreaChecks.heightUnit(line).isPresent()) {
+        || UnitSlips.heightUnit(line).isPresent()) {
       return Optional.empty();
     }
     double usualFt2 = surface.unitFt2();
