@@ -27,7 +27,7 @@ final class UnitSlips {
         fence
             ? CheckLimits.GREATEST_LIKELY_FENCE.value()
             : line.setting(Setting.GREATEST_WALL_HEIGHT);
-    if (line.surface() == null || line.system() != UnitSystem.US && !fence) {
+    if (line.surface() == null || (line.system() != UnitSystem.US && !fence)) {
       return Optional.empty();
     }
     Unit likely = LikelyUnit.of(line, HEIGHT).orElse(null);
