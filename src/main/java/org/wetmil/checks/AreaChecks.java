@@ -2,10 +2,7 @@ package org.wetmil.checks;
 
 import static org.wetmil.estimate.InputColumn.AREA;
 import static org.wetmil.estimate.InputColumn.GIRTH;
-import static org.wetmil.estimate.InputColumn.HEIGHT;
-import static org.wetmil.estimate.InputColumn.LENGTH;
 import static org.wetmil.estimate.InputColumn.OPENINGS;
-import static org.wetmil.estimate.InputColumn.WIDTH;
 
 import java.util.Arrays;
 import java.util.List;
@@ -20,7 +17,6 @@ import org.wetmil.estimate.InputColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Quantity;
 import org.wetmil.quantity.Unit;
-import org.wetmil.quantity.UnitSystem;
 
 /** Areas and dimensions that cannot be what was meant. */
 final class AreaChecks {
@@ -50,9 +46,9 @@ final class AreaChecks {
               "A height looks like inches or millimetres",
               "A height in the wrong unit makes the area many times too large.",
               Kind.HOUSE,
-              "setting Greatest wall height; a likely height is 5 to 40 ft",
+              "setting Greatest wall height, of railings and fences 20 ft; a likely height is to 40 ft",
               "Type the unit with the number, as in 96 in.",
-              Rule.ofLine(AreaChecks::heightUnit)),
+              Rule.ofLine(UnitSlips::heightUnit)),
           new Check(
               "height-in-metres",
               Severity.WARNING,
@@ -70,7 +66,7 @@ final class AreaChecks {
               Kind.HOUSE,
               "over 100 m where it would be 0.5 to 60 m in millimetres or centimetres",
               "Type the unit with the number, as in 3810 mm.",
-              Rule.ofCells(AreaChecks::lengthUnit)),
+              Rule.ofCells(UnitSlips::lengthUnit)),
           new Check(
               "size-beyond",
               Severity.WARNING,
@@ -107,7 +103,34 @@ final class AreaChecks {
               Kind.HOUSE,
               "setting Greatest trim girth",
               "Check the girth; it is the width around the profile.",
-              Rule.ofLine(AreaChecks::girthOfTrim)));
+              Rule.ofLine(AreaChecks::girthOfTrim)),
+          new Check(
+              "girth-too-small",
+              Severity.WARNING,
+              "The girth is less than any work has",
+              "Feet under inches, or metres under millimetres, leave next to nothing to paint.",
+              Kind.HOUSE,
+              "the least girth of any work",
+              "Type the unit with the number, as in 0.5 ft.",
+              Rule.ofLine(SmallSizes::girth)),
+          new Check(
+              "area-of-pieces",
+              Severity.WARNING,
+              "The area is less than one piece has",
+              "A count of doors taken for their area leaves next to nothing to paint.",
+              Kind.HOUSE,
+              "the surface's usual piece, and the share of it that is taken for a count",
+              "Write the count under Count; an area is that of all faces.",
+              Rule.ofLine(SmallSizes::area)),
+          new Check(
+              "soffit-width",
+              Severity.WARNING,
+              "A soffit is as wide as a room",
+              "Soffits are measured in inches; taken as feet they are many times too wide.",
+              Kind.HOUSE,
+              "the width of a soffit past which a smaller unit is suspected",
+              "Type the unit with the number, as in 24 in.",
+              Rule.ofLine(UnitSlips::soffit)));
 
   private AreaChecks() {}
 
@@ -156,61 +179,6 @@ final class AreaChecks {
         "Openings of %s take the whole %s of the surface; check both.".formatted(measured, limit));
   }
 
-  /** Of a ceiling, too: there the height says how high the work is, and makes it slower. */
-  static Optional<Fault> heightUnit(Line line) {
-    double high = line.number(HEIGHT);
-    double limit = line.setting(Setting.GREATEST_WALL_HEIGHT);
-    if (line.system() != UnitSystem.US || line.surface() == null) {
-      return Optional.empty();
-    }
-    Unit likely = LikelyUnit.of(HEIGHT, line.cell(HEIGHT), line.system()).orElse(null);
-    if (!(high > limit) || likely == null) {
-      return Optional.empty();
-    }
-    String measured = line.say(Quantity.LENGTH, high);
-    String most = line.say(Quantity.LENGTH, limit);
-    return line.found(
-        HEIGHT,
-        measured,
-        most,
-        "A height of %s is over %s and looks like %s."
-            .formatted(measured, most, meant(line, HEIGHT, likely)));
-  }
-
-  /** The unit that was likely meant, and what to type then. */
-  private static String meant(Line line, InputColumn column, Unit likely) {
-    return LikelyUnit.word(likely) + "; if so, type " + typed(line, column, likely);
-  }
-
-  /** The number of the cell with another unit. */
-  private static String typed(Line line, InputColumn column, Unit unit) {
-    return Say.number(LikelyUnit.typed(line.cell(column)), 1) + " " + unit.symbol();
-  }
-
-  private static Stream<Fault> lengthUnit(Line line) {
-    return line.system() == UnitSystem.METRIC
-        ? Stream.of(LENGTH, WIDTH, HEIGHT).flatMap(column -> lengthUnit(line, column).stream())
-        : Stream.empty();
-  }
-
-  private static Optional<Fault> lengthUnit(Line line, InputColumn column) {
-    if (!(Quantity.LENGTH.shown(line.number(column), UnitSystem.METRIC)
-        > CheckLimits.LONG_IN_METRES.value())) {
-      return Optional.empty();
-    }
-    String measured = line.say(Quantity.LENGTH, line.number(column));
-    String limit = Say.number(CheckLimits.LONG_IN_METRES.value(), 0) + " m";
-    return LikelyUnit.of(column, line.cell(column), line.system())
-        .map(
-            likely ->
-                line.fault(
-                    column,
-                    measured,
-                    limit,
-                    "%s is over %s and looks like %s."
-                        .formatted(measured, limit, meant(line, column, likely))));
-  }
-
   private static Stream<Fault> beyond(Line line) {
     return Stream.concat(
         Arrays.stream(InputColumn.values())
@@ -224,10 +192,7 @@ final class AreaChecks {
     double most = GreatestSizes.of(column, bidLine, line.catalogue());
     Setting setting = GreatestSizes.setting(column, bidLine);
     Say.Pair said = line.pair(column.quantity(), line.cell(column).high(), most);
-    Optional<Unit> likely =
-        setting == null
-            ? Optional.empty()
-            : LikelyUnit.of(column, line.cell(column), line.system());
+    Optional<Unit> likely = setting == null ? Optional.empty() : LikelyUnit.of(line, column);
     boolean stops = ReadingChecks.isNeeded(line, column);
     String raise = setting == null ? "" : "; if it is true, raise the setting " + setting.title();
     return line.fault(
@@ -241,7 +206,9 @@ final class AreaChecks {
                     said.limit(),
                     likely.map(unit -> " and looks like " + LikelyUnit.word(unit)).orElse(""),
                     stops ? "the line stays out of the totals" : "it counts as not stated",
-                    likely.map(unit -> "; type " + typed(line, column, unit)).orElse(raise)))
+                    likely
+                        .map(unit -> "; type " + UnitSlips.typed(line, column, unit))
+                        .orElse(raise)))
         .stopping(stops);
   }
 

@@ -15,6 +15,12 @@ public final class CheckLimits {
       house("Least likely height of a wall, to guess its unit", 5, "ft");
   static final Constant GREATEST_LIKELY_HEIGHT =
       house("Greatest likely height of a wall, to guess its unit", 40, "ft");
+  static final Constant LEAST_LIKELY_CEILING =
+      house("Least likely height of a ceiling, to guess its unit", 6.5, "ft");
+  static final Constant LEAST_LIKELY_FENCE =
+      house("Least likely height of a railing or fence, to guess its unit", 1.5, "ft");
+  static final Constant GREATEST_LIKELY_FENCE =
+      house("Height of a railing or fence past which a smaller unit is suspected", 20, "ft");
   static final Constant LEAST_LIKELY_LENGTH =
       house("Least likely length, to guess its unit", 0.5, "m");
   static final Constant GREATEST_LIKELY_LENGTH =
@@ -23,6 +29,19 @@ public final class CheckLimits {
       house("Length in metres past which a smaller unit is suspected", 100, "m");
   static final Constant LARGE_PIECE =
       house("Usual pieces that one piece may be as large as", 20, "times");
+  static final Constant LONG_PIECE =
+      house(
+          "Usual pieces that each of several far longer than high may be as large as", 6, "times");
+  static final Constant LONG_PIECE_SIDES =
+      house(
+          "Longer side of a piece over its shorter past which two units are suspected", 3, "times");
+  static final Constant SMALL_PIECE =
+      house("Share of one piece under which a stated area is taken for a count", 1.0 / 3, "share");
+  static final Constant LEAST_GIRTH = house("Least girth of any work", 0.75, "in");
+  static final Constant WIDE_SOFFIT =
+      house("Width of a soffit past which a smaller unit is suspected", 12, "ft");
+  static final Constant NARROW_SOFFIT =
+      house("Least likely width of a soffit, to guess its unit", 0.4, "ft");
   static final Constant MANY_COATS = house("Greatest usual number of coats", 5, "coats");
   static final Constant NEAR_NARROW =
       house("Share of the setting Narrow work within which its step is told", 0.1, "share");
@@ -84,11 +103,20 @@ public final class CheckLimits {
       List.of(
           LEAST_LIKELY_HEIGHT,
           GREATEST_LIKELY_HEIGHT,
+          LEAST_LIKELY_CEILING,
+          LEAST_LIKELY_FENCE,
+          GREATEST_LIKELY_FENCE,
           LEAST_LIKELY_LENGTH,
           GREATEST_LIKELY_LENGTH,
           LONG_IN_METRES,
           GreatestSizes.AREA,
           LARGE_PIECE,
+          LONG_PIECE,
+          LONG_PIECE_SIDES,
+          SMALL_PIECE,
+          LEAST_GIRTH,
+          WIDE_SOFFIT,
+          NARROW_SOFFIT,
           MANY_COATS,
           NEAR_NARROW,
           GAUGE_STEP_PSI,

@@ -11,7 +11,6 @@ import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.InputValue;
 import org.wetmil.quantity.Count;
 import org.wetmil.quantity.Quantity;
-import org.wetmil.quantity.Unit;
 import org.wetmil.trade.FilmAcceptance;
 
 /** Coats and the film that they build. */
@@ -118,18 +117,7 @@ final class CoatChecks {
                 coats,
                 line.coating().name(),
                 limit,
-                isLikelyMicrometres(line, usual)
-                    ? ", which looks like micrometres; if so, type "
-                        + Say.number(line.number(SPECIFIED_FILM), 1)
-                        + " um"
-                    : ""));
-  }
-
-  /** Whether the number would be a film of usual coats if it were micrometres. */
-  private static boolean isLikelyMicrometres(Line line, int usual) {
-    double mil = Unit.MICROMETRE.to(Unit.MIL, line.number(SPECIFIED_FILM));
-    return line.cell(SPECIFIED_FILM).unit() == Unit.MIL
-        && CoatPlan.wanted(line.work(), line.catalogue(), mil) <= usual;
+                LikelyFilmUnit.of(line).map(said -> ", which looks like " + said).orElse("")));
   }
 
   private static Optional<Fault> tooFew(Line line) {
@@ -143,6 +131,20 @@ final class CoatChecks {
       return Optional.empty();
     }
     boolean fits = film.accepted().holds(film.dryMil(wanted));
+    Optional<String> likely = LikelyFilmUnit.of(line);
+    if (likely.isPresent()) {
+      return line.found(
+          SPECIFIED_FILM,
+          Integer.toString(coats),
+          Integer.toString(wanted),
+          "%s of %s cannot build %s dry, which takes %s and looks like %s."
+              .formatted(
+                  Count.of(coats, "coat"),
+                  line.coating().name(),
+                  line.say(Quantity.FILM, line.number(SPECIFIED_FILM)),
+                  wanted,
+                  likely.get()));
+    }
     return line.found(
         COATS,
         Integer.toString(coats),
@@ -199,7 +201,13 @@ final class CoatChecks {
         said.measured(),
         line.range(Quantity.FILM, accepted.leastMil(), accepted.mostMil()),
         "The coats build %s dry, %s the %s accepted; %s."
-            .formatted(said.measured(), low ? "under" : "over", said.limit(), film.advice()));
+            .formatted(
+                said.measured(),
+                low ? "under" : "over",
+                said.limit(),
+                LikelyFilmUnit.of(line)
+                    .map(likely -> "the film specified looks like " + likely)
+                    .orElseGet(film::advice)));
   }
 
   private static Optional<Fault> under(Line line) {

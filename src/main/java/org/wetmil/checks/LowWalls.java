@@ -68,7 +68,7 @@ final class LowWalls {
     InputValue cell = line.cell(HEIGHT);
     return cell.unit() == Unit.FOOT
         && cell.number() < CheckLimits.LEAST_LIKELY_HEIGHT.value()
-        && LikelyUnit.isLikely(HEIGHT, Unit.METRE, LikelyUnit.typed(cell))
+        && LikelyUnit.isLikely(HEIGHT, line.surface(), Unit.METRE, LikelyUnit.typed(cell))
         && cell.raw().chars().noneMatch(sign -> Character.isLetter(sign) || sign == '\'');
   }
 }

@@ -21,7 +21,9 @@ final class UnusedSizes {
 
   static Optional<Fault> ofPieces(Line line) {
     Surface surface = line.surface();
-    if (surface == null || line.has(AREA)) {
+    // a size that is there and cannot be taken is said where it stands
+    boolean faulty = line.cell(WIDTH).isFault() || line.cell(HEIGHT).isFault();
+    if (surface == null || line.has(AREA) || faulty) {
       return Optional.empty();
     }
     boolean bySize = surface.measuredBy() == MeasuredBy.COUNT_X_SIZE;

@@ -19,7 +19,8 @@ class ChecksTest {
               SetupCases.all(),
               JobCases.all(),
               MoneyCases.all(),
-              OtherSideCases.all())
+              OtherSideCases.all(),
+              UnitSlipCases.all())
           .flatMap(List::stream)
           .collect(Collectors.groupingBy(Case::id, TreeMap::new, Collectors.toList()));
 

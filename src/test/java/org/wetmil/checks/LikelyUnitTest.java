@@ -39,7 +39,7 @@ class LikelyUnitTest {
   })
   void unitIsTheFirstInWhichTheNumberIsALikelySize(
       UnitSystem system, InputColumn column, double typed, Unit likely) {
-    assertThat(LikelyUnit.of(column, length(typed, system), system))
+    assertThat(LikelyUnit.of(column, null, length(typed, system), system))
         .isEqualTo(Optional.ofNullable(likely));
   }
 
@@ -47,8 +47,9 @@ class LikelyUnitTest {
   void unitThatStandsInTheCellIsNotOfferedAgain() {
     InputValue inches = new InputValue(InputValue.State.READ, "96 in", 8, 8, 8, 96, Unit.INCH, "");
 
-    assertThat(LikelyUnit.of(InputColumn.HEIGHT, inches, UnitSystem.US)).isEmpty();
-    assertThat(LikelyUnit.of(InputColumn.HEIGHT, InputValue.NOTHING, UnitSystem.US)).isEmpty();
+    assertThat(LikelyUnit.of(InputColumn.HEIGHT, null, inches, UnitSystem.US)).isEmpty();
+    assertThat(LikelyUnit.of(InputColumn.HEIGHT, null, InputValue.NOTHING, UnitSystem.US))
+        .isEmpty();
   }
 
   private static InputValue length(double typed, UnitSystem system) {

@@ -10,6 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetmil.estimate.BidLine;
 
 /** The totals row of an Excel table is no line, so a result that it lacks is asked of nobody. */
 class TotalsRowTest {
@@ -31,6 +32,24 @@ class TotalsRowTest {
     assertThat(read.bid().remarks())
         .extracting("check", "address")
         .containsExactly(tuple("formula-not-computed", "C3"));
+  }
+
+  @Test
+  void subtotalOfARoomIsNoLineThoughASurfaceStandsBesideIt() {
+    Path file =
+        new Book()
+            .sheet("Bid")
+            .row("Room", "Surface", "Area (ft²)", "Coating")
+            .row("Lobby", "walls", 300, "latex")
+            .row("Lobby", "ceiling", 200, "latex")
+            .row("Subtotal Lobby", "walls", 500, "latex")
+            .row("Sub-total level 1", "walls", 500, "latex")
+            .row("Total Fitness", "walls", 400, "latex")
+            .write(folder);
+
+    assertThat(BidReader.read(file, new ReadOptions(2)).bid().sheets().get(0).lines())
+        .extracting(BidLine::row)
+        .containsExactly(2, 3, 6);
   }
 
   /** A table too long to be computed here. */

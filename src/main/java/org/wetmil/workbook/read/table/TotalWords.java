@@ -24,6 +24,10 @@ public final class TotalWords {
   /** "Lobby total", "Level 1 subtotal:". */
   private static final Pattern ENDS = Pattern.compile("(?iu)^.*\\b" + TOTAL + "\\s*[:=]?$");
 
+  /** "Subtotal Lobby": no room has such a name. */
+  private static final Pattern PARTIAL =
+      Pattern.compile("(?iu)^(?:sub[\\s-]?totals?|zwischensumme|subtotales)\\b.*$");
+
   private static final Pattern MAYBE = Pattern.compile("(?i)total|sum|gesamt");
 
   private static final Pattern SUM_OF_RANGE =
@@ -38,7 +42,9 @@ public final class TotalWords {
   }
 
   private static boolean isLabelled(String text) {
-    return BEGINS.matcher(text).matches() || ENDS.matcher(text).matches();
+    return BEGINS.matcher(text).matches()
+        || ENDS.matcher(text).matches()
+        || PARTIAL.matcher(text).matches();
   }
 
   /** Whether all numbers of a row are formulas, of which one adds up rows above. */
