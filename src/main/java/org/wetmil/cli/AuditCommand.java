@@ -75,7 +75,7 @@ final class AuditCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Path output = out == null ? folder.resolveSibling("audit.xlsx") : out;
+    Path output = out == null ? AuditJob.usualName(folder) : out;
     AuditOptions options =
         new AuditOptions(
             actuals, today, units, paintTable, tables, date, ProjectVersion.version(), force);

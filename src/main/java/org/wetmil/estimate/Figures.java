@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.wetmil.catalogue.BucketTest;
 import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Row;
@@ -26,6 +27,10 @@ import org.wetmil.trade.TipCode;
 final class Figures {
   /** Numbers that differ by less are the same after a change of units. */
   private static final double SAME = 1e-9;
+
+  /** Others are divided by these: over a 0 that is typed there, no figure could be computed. */
+  private static final Set<FilledColumn> DIVISORS =
+      Set.of(FilledColumn.FLOW, FilledColumn.SPEED, FilledColumn.WET_FILM, FilledColumn.SPREAD);
 
   private final Catalogue catalogue;
   private final Work work;
@@ -309,9 +314,9 @@ final class Figures {
   /** A number that the estimator typed in, in the unit of the sheet; NaN when none is kept. */
   private double typed(FilledColumn column) {
     EarlierCells earlier = work.line().earlier();
-    return earlier.kept()
-        ? column.quantity().shown(earlier.typed(column), terms.system())
-        : Double.NaN;
+    double typed = earlier.typed(column);
+    boolean usable = DIVISORS.contains(column) ? typed > 0 : typed >= 0;
+    return earlier.kept() && usable ? column.quantity().shown(typed, terms.system()) : Double.NaN;
   }
 
   /** The estimator's own formula, where all that it rests on is still there. */

@@ -1,6 +1,7 @@
 package org.wetmil.jobs;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,13 +24,13 @@ record BidFiles(List<Path> files, List<String> notices) {
     List<String> notices = new ArrayList<>();
     for (Path path : named) {
       List<Path> files = Files.isDirectory(path) ? workbooks(path, notices) : List.of(path);
-      files.forEach(file -> byPlace.putIfAbsent(place(file), file));
+      files.forEach(file -> byPlace.putIfAbsent(Inputs.place(file), file));
     }
     Map<Path, Path> filledFrom = new HashMap<>();
     List<Path> kept = new ArrayList<>(byPlace.values());
     for (Path file : byPlace.values()) {
-      Optional<Path> source = FilledMark.source(file).map(name -> place(file.resolveSibling(name)));
-      if (source.isEmpty() || source.get().equals(place(file))) {
+      Optional<Path> source = FilledMark.source(file).flatMap(name -> beside(file, name));
+      if (source.isEmpty() || source.get().equals(Inputs.place(file))) {
         continue;
       }
       Path other = filledFrom.putIfAbsent(source.get(), file);
@@ -67,7 +68,12 @@ record BidFiles(List<Path> files, List<String> notices) {
     return files;
   }
 
-  private static Path place(Path file) {
-    return file.toAbsolutePath().normalize();
+  /** Empty for a name from elsewhere that no file can have here. */
+  private static Optional<Path> beside(Path file, String name) {
+    try {
+      return Optional.of(Inputs.place(file.resolveSibling(name)));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 }

@@ -8,7 +8,9 @@ import org.wetmil.checks.Finding;
 import org.wetmil.estimate.Estimator;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.job.FilledJob;
+import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.copy.LightCopy;
+import org.wetmil.workbook.copy.OutputFile;
 import org.wetmil.workbook.fill.CustomerCopy;
 import org.wetmil.workbook.fill.FillWriter;
 import org.wetmil.workbook.fill.beside.FillStamp;
@@ -24,6 +26,7 @@ public final class FillJob {
   private final String version;
   private final boolean overwrite;
   private final ReadOptions options;
+  private final List<Path> tables;
 
   /**
    * @param date printed on Basis; given in, so that the same input gives the same output
@@ -38,36 +41,41 @@ public final class FillJob {
    * @param refresh whether numbers typed over formulas of an earlier fill give way to the formulas
    */
   public FillJob(LocalDate date, String version, boolean overwrite, boolean refresh) {
-    this(date, version, overwrite, ReadOptions.USUAL.refreshing(refresh));
+    this(date, version, overwrite, ReadOptions.USUAL.refreshing(refresh), List.of());
   }
 
-  private FillJob(LocalDate date, String version, boolean overwrite, ReadOptions options) {
+  /**
+   * @param tables the workbooks of other tables, which are only read
+   */
+  private FillJob(
+      LocalDate date, String version, boolean overwrite, ReadOptions options, List<Path> tables) {
     this.date = date;
     this.version = version;
     this.overwrite = overwrite;
     this.options = options;
+    this.tables = tables;
   }
 
   /**
    * The same with the tables of another workbook laid under those of each bid.
    *
-   * @throws org.wetmil.workbook.WorkbookException when the workbook cannot be read or has no tables
+   * @throws WorkbookException when the workbook cannot be read or has no tables
    */
   public FillJob over(Path tables) {
-    return new FillJob(
-        date, version, overwrite, options.over(BidReader.tables(tables, options.passwords())));
+    ReadOptions over = options.over(BidReader.tables(tables, options.passwords()));
+    return new FillJob(date, version, overwrite, over, List.of(tables));
   }
 
   /** The same for workbooks that these passwords may open; their copies stay protected. */
   public FillJob with(Passwords passwords) {
-    return new FillJob(date, version, overwrite, options.with(passwords));
+    return new FillJob(date, version, overwrite, options.with(passwords), tables);
   }
 
   /**
    * Fills a workbook into a new file.
    *
-   * @throws org.wetmil.workbook.WorkbookException when the input cannot be used or the output
-   *     cannot be written; its message is one sentence for the user
+   * @throws WorkbookException when the input cannot be used or the output cannot be written; its
+   *     message is one sentence for the user
    */
   public FillReport fill(Path input, Path output) {
     return fill(input, output, null);
@@ -92,13 +100,19 @@ public final class FillJob {
   private FillReport fill(Fingerprint input, Path output, Path customer) {
     ReadWorkbook read = BidReader.read(input.file(), options);
     FillStamp stamp = new FillStamp(FileName.of(input.file()), input.sha256(), date, version);
-    try (LightCopy copy = LightCopy.begin(input.file(), options.passwords(), output, overwrite)) {
+    try (LightCopy copy =
+        LightCopy.begin(input.file(), options.passwords(), tables, output, overwrite)) {
       FilledBid filled = Estimator.fill(read.bid());
       List<Finding> findings = Checks.run(filled);
       FilledJob job = FilledJob.of(filled);
+      boolean forCustomer = customer != null && job.price().price().isPresent();
+      if (forCustomer) {
+        // what keeps the second file away is said before the first is in place
+        OutputFile.claim(tables, customer, overwrite).close();
+      }
       FillWriter writer = new FillWriter(read, job, findings, stamp);
       writer.write(copy, input::requireUnchanged);
-      if (customer != null && job.price().price().isPresent()) {
+      if (forCustomer) {
         CustomerCopy.write(job, stamp, customer, overwrite);
       }
       return FillReport.of(

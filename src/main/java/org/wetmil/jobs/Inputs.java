@@ -92,6 +92,13 @@ public final class Inputs {
     return files.containsKey(place(path));
   }
 
+  /** Files as named, without those that are named again in whatever spelling. */
+  static List<Path> once(List<Path> named) {
+    Map<Path, Path> files = new LinkedHashMap<>();
+    named.forEach(file -> files.putIfAbsent(place(file), file));
+    return List.copyOf(files.values());
+  }
+
   private void add(Path file) {
     if (file.toString().indexOf(UNKNOWN) >= 0) {
       refuse(
@@ -161,9 +168,11 @@ public final class Inputs {
     return FilledMark.source(file, passwords).filter(source -> isBeside(file, source)).isPresent();
   }
 
+  /** Whether another file of the source's name is there; a filled one may have taken the name. */
   private static boolean isBeside(Path file, String source) {
     try {
-      return Files.exists(file.resolveSibling(source));
+      Path beside = file.resolveSibling(source);
+      return Files.exists(beside) && !place(beside).equals(place(file));
     } catch (InvalidPathException e) {
       return false;
     }
@@ -198,7 +207,7 @@ public final class Inputs {
   }
 
   /** One path for all spellings of a file. */
-  private static Path place(Path file) {
+  static Path place(Path file) {
     try {
       return file.toRealPath();
     } catch (IOException e) {

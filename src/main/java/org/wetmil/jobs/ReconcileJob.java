@@ -66,9 +66,12 @@ public final class ReconcileJob {
   }
 
   private ReconcileReport run() {
+    if (request.out() != null) {
+      ResultName.requireWorkbook(request.out());
+    }
     BidFiles found = BidFiles.of(request.bids());
     found.files().forEach(this::bid);
-    request.purchases().forEach(this::ledger);
+    Inputs.once(request.purchases()).forEach(this::ledger);
     List<ItemName> items = request.items() == null ? List.of() : items(request.items());
     if (jobs.isEmpty()) {
       refusals.add("no bid could be read, so nothing was compared.");

@@ -4,12 +4,13 @@ import java.nio.file.Path;
 import org.wetmil.workbook.WorkbookException;
 
 /** What the file of a result is called. */
-final class ResultName {
+public final class ResultName {
   private ResultName() {}
 
   /** A name without its ending. */
   static String stem(Path file) {
-    String name = file.getFileName().toString();
+    // of the root of a disk there is none
+    String name = String.valueOf(file.getFileName());
     int dot = name.lastIndexOf('.');
     return dot < 0 ? name : name.substring(0, dot);
   }
@@ -24,7 +25,7 @@ final class ResultName {
    *
    * @throws WorkbookException when the name does not end in .xlsx
    */
-  static void requireWorkbook(Path output) {
+  public static void requireWorkbook(Path output) {
     if (!Inputs.ending(output).equals("xlsx")) {
       throw new WorkbookException.Unwritable(output, "name a file that ends in .xlsx.", null);
     }

@@ -23,9 +23,9 @@ final class LayoutFinder {
   private final LedgerSource source;
   private final TextEncoding encoding;
   private final List<LedgerNote> notes = new ArrayList<>();
-  private final DateColumn dates = new DateColumn();
+  private DateColumn dates = new DateColumn();
   private final Map<LedgerColumn, NumberColumn> numbers = new EnumMap<>(LedgerColumn.class);
-  private final CurrencyMarks currencies = new CurrencyMarks();
+  private CurrencyMarks currencies = new CurrencyMarks();
 
   LayoutFinder(String file, LedgerSource source, TextEncoding encoding) {
     this.file = file;
@@ -56,7 +56,10 @@ final class LayoutFinder {
     } catch (CSVException e) {
       quotes = false;
       note(LedgerNote.Type.QUOTES_AS_TEXT, "a quote is opened and never closed");
+      // all lines are seen again
+      dates = new DateColumn();
       numbers.clear();
+      currencies = new CurrencyMarks();
       survey(best, false);
     }
     String headingCurrency = headingCurrency(best);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,18 @@ class FillFoldersTest {
     Files.delete(bid);
     assertThat(Ran.fill(folder).code()).isZero();
     assertThat(names()).containsExactly("job-filled-2.xlsx", "job-filled.xlsx");
+  }
+
+  @Test
+  void whatWasFilledAndTookTheNameOfItsSourceIsNotPassedOver() throws IOException {
+    Path bid = bid("job.xlsx");
+    Ran.fill(bid);
+    Files.move(folder.resolve("job-filled.xlsx"), bid, StandardCopyOption.REPLACE_EXISTING);
+
+    Ran again = Ran.fill(folder);
+
+    assertThat(again.err()).isEmpty();
+    assertThat(names()).containsExactly("job-2.xlsx", "job.xlsx");
   }
 
   @Test

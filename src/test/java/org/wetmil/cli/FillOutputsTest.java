@@ -192,6 +192,33 @@ class FillOutputsTest {
   }
 
   @Test
+  void tablesThatAreReadAreNotWrittenOver() throws IOException {
+    Path tables =
+        Files.copy(Path.of("sample-workbooks", "gym-hall.xlsx"), folder.resolve("job-filled.xlsx"));
+    byte[] before = Files.readAllBytes(tables);
+
+    Ran ran = Ran.fill(bid("job.xlsx"), "--force", "--tables", tables);
+
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).singleElement().asString().contains("job-filled.xlsx", "input itself");
+    assertThat(tables).hasBinaryContent(before);
+  }
+
+  @Test
+  void whatKeepsTheCustomersCopyAwayIsSaidBeforeTheOtherFileIsMade() throws IOException {
+    Path bid =
+        Files.copy(Path.of("sample-workbooks", "clinic-refit.xlsx"), folder.resolve("job.xlsx"));
+    Path older = Files.writeString(folder.resolve("job-customer.xlsx"), "older");
+
+    Ran ran = Ran.fill(bid, "--values");
+
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).singleElement().asString().contains("job-customer.xlsx", "there already");
+    assertThat(older).hasContent("older");
+    assertThat(Machine.names(folder)).containsExactly("job-customer.xlsx", "job.xlsx");
+  }
+
+  @Test
   void aLinkToAnotherInputIsNotWrittenThrough() throws IOException {
     Path bid = bid("job.xlsx");
     Path other = bid("other.xlsx");

@@ -31,6 +31,7 @@ class ReconcileCommandTest {
   private static final String LINE = "2026-04-02,2211 Mill loft,latex,3,gal,108.00";
 
   @TempDir Path folder;
+  @TempDir Path logs;
   private Path bid;
   private Path output;
   private final StringWriter out = new StringWriter();
@@ -65,8 +66,51 @@ class ReconcileCommandTest {
   void anInputIsNeverWrittenOver() throws IOException {
     Path ledger = ledger("l.csv", HEADINGS, LINE);
 
+    byte[] before = Files.readAllBytes(bid);
+
     assertThat(run(bid, "--force", "--out", ledger, "--purchases", ledger)).isEqualTo(3);
     assertThat(ledger).content().startsWith(HEADINGS);
+    assertThat(run(bid, "--force", "--out", bid, "--purchases", ledger)).isEqualTo(3);
+    assertThat(bid).hasBinaryContent(before);
+  }
+
+  @Test
+  void aResultIsNamedAsTheWorkbookThatItIs() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+    Path other = Files.writeString(folder.resolve("other.csv"), "mine");
+
+    assertThat(run(bid, "--force", "--out", other, "--purchases", ledger)).isEqualTo(3);
+    assertThat(err.toString()).contains("other.csv: name a file that ends in .xlsx.");
+    assertThat(other).hasContent("mine");
+  }
+
+  @Test
+  void aFileNamedTwiceCountsOnce() throws IOException {
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+    Path again = folder.resolve("../" + folder.getFileName() + "/l.csv");
+    Path link = Machine.link(folder.resolve("link.xlsx"), bid);
+
+    assertThat(run(bid, link, "--purchases", ledger, again)).isZero();
+    assertThat(out.toString())
+        .contains("1 line read, 1 matched")
+        .doesNotContain("ledger-line-twice")
+        .doesNotContain("job-in-bids");
+  }
+
+  /** In a session of plain ASCII, or on a system that is not the one it was filled on. */
+  @Test
+  void aBidFilledFromAFileOfANameThatCannotBeHereIsABid() throws IOException, InterruptedException {
+    Path filled = folder.resolve("filled.xlsx");
+    Path source = Files.move(bid, Machine.named(folder, "größe.xlsx"));
+    assertThat(Ran.fill(source, "--quiet", "--out", filled).code()).isZero();
+    Path ledger = ledger("l.csv", HEADINGS, LINE);
+
+    Program.Ended run =
+        Program.start(logs, List.of(), "C", "reconcile", filled, "--purchases", ledger).end();
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).last().asString().contains("1 line read, 1 matched");
   }
 
   @Test

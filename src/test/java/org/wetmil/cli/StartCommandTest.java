@@ -77,6 +77,14 @@ class StartCommandTest {
   }
 
   @Test
+  void rootOfADiskIsNoListOfRooms() {
+    Ran ran = Ran.of("start", folder.getRoot());
+
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err()).singleElement().asString().contains("this is a folder");
+  }
+
+  @Test
   void workbookWithoutRoomsEndsWithItsOwnCode() throws IOException {
     Path list = new Book().sheet("Prices").row("Item", "Price").write(folder);
 

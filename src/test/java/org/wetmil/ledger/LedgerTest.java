@@ -95,6 +95,21 @@ class LedgerTest {
   }
 
   @Test
+  void aLineIsSeenOnceThoughAQuoteIsNeverClosed() {
+    Ledgers.Read read =
+        Ledgers.read(
+            "Date,Item,Quantity,Amount",
+            "3/24/26,latex,1,USD 10.00",
+            "3/25/26,latex,1,USD 10.00",
+            "24/3/26,\"latex,1,10.00",
+            "25/3/26,latex,1,10.00",
+            "26/3/26,latex,1,10.00");
+
+    assertThat(read.layout().dateOrder()).isEqualTo(DateOrder.DAY_FIRST);
+    assertThat(read.lines()).hasSize(5);
+  }
+
+  @Test
   void quotedFieldsHoldDelimitersQuotesAndLineBreaks() {
     Ledgers.Read read =
         Ledgers.read(

@@ -17,6 +17,7 @@ import org.wetmil.catalogue.Catalogue;
 import org.wetmil.catalogue.Quoted;
 import org.wetmil.catalogue.TableProblem;
 import org.wetmil.jobs.FillRun;
+import org.wetmil.jobs.ResultName;
 import org.wetmil.ledger.Actuals;
 import org.wetmil.ledger.UnusableLedgerException;
 import org.wetmil.quantity.UnitSystem;
@@ -28,6 +29,7 @@ import org.wetmil.workbook.audit.AuditWriter;
 import org.wetmil.workbook.audit.AuditedJob;
 import org.wetmil.workbook.audit.LeftOut;
 import org.wetmil.workbook.audit.TablesWriter;
+import org.wetmil.workbook.copy.OutputFile;
 import org.wetmil.workbook.copy.SpreadsheetClasses;
 import org.wetmil.workbook.opc.FileName;
 import org.wetmil.workbook.opc.Passwords;
@@ -58,6 +60,13 @@ public final class AuditJob {
   /** A bid as read, or the reason why it could not be. */
   private record Attempt(PastBook book, LeftOut failure) {}
 
+  /** Where the result goes when no other place is named: in the folder above, also of "." */
+  public static Path usualName(Path folder) {
+    Path named = folder.normalize();
+    boolean bare = named.toString().isEmpty() || named.endsWith("..");
+    return (bare ? folder.toAbsolutePath().normalize() : named).resolveSibling("audit.xlsx");
+  }
+
   /**
    * Audits the bids directly in a folder into a new workbook.
    *
@@ -65,6 +74,10 @@ public final class AuditJob {
    *     read, or the result cannot be written
    */
   public AuditReport audit(Path folder, Path output) {
+    ResultName.requireWorkbook(output);
+    if (options.tables() != null) {
+      ResultName.requireWorkbook(options.tables());
+    }
     Actuals actuals = actuals();
     List<AuditFinding> findings = new ArrayList<>();
     Catalogue today = today(findings);
@@ -96,12 +109,20 @@ public final class AuditJob {
     AuditBook book = new AuditBook(audit, jobs, findings, leftOut, options.system(), stamp);
     List<Path> inputs = new ArrayList<>(found.bids());
     Stream.of(options.actuals(), options.today()).filter(Objects::nonNull).forEach(inputs::add);
+    if (options.tables() != null) {
+      // what keeps the second file away is said before the first is in place
+      OutputFile.claim(inputs, options.tables(), options.overwrite()).close();
+    }
     AuditWriter.write(book, inputs, output, options.overwrite());
     int figures =
         options.tables() == null
             ? 0
             : TablesWriter.write(
-                audit.suggestions(), options.system(), options.tables(), options.overwrite());
+                audit.suggestions(),
+                options.system(),
+                inputs,
+                options.tables(),
+                options.overwrite());
     return new AuditReport(bids.size(), findings.size(), figures, leftOut, audit.verdict());
   }
 

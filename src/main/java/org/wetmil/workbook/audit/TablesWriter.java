@@ -29,11 +29,16 @@ public final class TablesWriter {
    * Writes the workbook, whole or not at all.
    *
    * @param suggestions those put on by hand are passed over
+   * @param inputs files that must stay as they are
    * @param overwrite whether an older file may be replaced
    * @return how many figures it holds; when none, no file is written
    */
   public static int write(
-      List<Suggestion> suggestions, UnitSystem system, Path output, boolean overwrite) {
+      List<Suggestion> suggestions,
+      UnitSystem system,
+      List<Path> inputs,
+      Path output,
+      boolean overwrite) {
     Map<String, List<Suggestion>> tables = new TreeMap<>();
     suggestions.stream()
         .filter(suggestion -> !suggestion.isByHand())
@@ -48,7 +53,7 @@ public final class TablesWriter {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Look look = new Look(workbook);
       tables.forEach((table, rows) -> sheet(workbook.createSheet(table), look, rows, system));
-      NewWorkbook.write(workbook, output, overwrite);
+      NewWorkbook.write(workbook, inputs, output, overwrite);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.stream.Stream;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -71,19 +72,32 @@ public final class LightCopy implements AutoCloseable {
    * is on the disk without, not even for a moment.
    *
    * @param passwords that may open the input
+   * @param kept other files that must stay as they are
    * @param overwrite whether a file that is there already may be replaced
    * @throws WorkbookException when the input cannot be read or the output cannot be written
    */
-  public static LightCopy begin(Path input, Passwords passwords, Path output, boolean overwrite) {
+  public static LightCopy begin(
+      Path input, Passwords passwords, List<Path> kept, Path output, boolean overwrite) {
     PackageReader original = PackageReader.open(input, passwords);
     try {
       requireExtension(output, original.kind());
       if (original.isStrict()) {
         throw new WorkbookException.OtherFormat(input, "a strict Open XML workbook");
       }
-      return new LightCopy(original, OutputFile.claim(input, output, overwrite));
+      List<Path> inputs = Stream.concat(Stream.of(input), kept.stream()).toList();
+      return begin(original, OutputFile.claim(inputs, output, overwrite));
     } catch (RuntimeException | Error e) {
       original.close();
+      throw e;
+    }
+  }
+
+  private static LightCopy begin(PackageReader original, OutputFile files) {
+    try {
+      return new LightCopy(original, files);
+    } catch (RuntimeException | Error e) {
+      // as where the system has no thread to give
+      files.close();
       throw e;
     }
   }
@@ -129,8 +143,9 @@ public final class LightCopy implements AutoCloseable {
     } catch (RuntimeException | Error e) {
       // the copy is not wanted any more, and so it does not matter why there is none
     } finally {
-      files.close();
-      original.close();
+      try (original) {
+        files.close();
+      }
     }
   }
 

@@ -39,18 +39,9 @@ public final class OutputFile implements Closeable {
   /**
    * Checks that a result may be written.
    *
-   * @param input the file that must stay as it is
-   * @throws WorkbookException.Unwritable when the output is the input, is there already and is not
-   *     to be replaced, or is in no folder that can be written
-   */
-  static OutputFile claim(Path input, Path output, boolean overwrite) {
-    return claim(List.of(input), output, overwrite);
-  }
-
-  /**
-   * The same for a result of several inputs, or of none.
-   *
    * @param inputs files that must stay as they are
+   * @throws WorkbookException.Unwritable when the output is an input, is there already and is not
+   *     to be replaced, or is in no folder that can be written
    */
   public static OutputFile claim(List<Path> inputs, Path output, boolean overwrite) {
     try {

@@ -346,6 +346,30 @@ class AuditJobTest {
     assertThat(output).hasContent("mine");
   }
 
+  @Test
+  void tablesThatAreReadAreNotWrittenOver() throws IOException {
+    Path tables = Files.copy(bid("one", walls(20, 3.0, 9.0)), temporary.resolve("tables.xlsx"));
+    byte[] before = Files.readAllBytes(tables);
+    AuditOptions options =
+        new AuditOptions(null, null, UnitSystem.US, PaintTable.LOSS, tables, DATE, "test", false);
+
+    assertThatThrownBy(() -> new AuditJob(options, (done, all) -> {}).audit(folder, output))
+        .hasMessageContaining("there already");
+    assertThat(output).doesNotExist();
+    assertThat(tables).hasBinaryContent(before);
+  }
+
+  @Test
+  void resultStandsInTheFolderAbove() {
+    Path here = Path.of("").toAbsolutePath();
+
+    assertThat(AuditJob.usualName(Path.of("jobs/past/"))).isEqualTo(Path.of("jobs/audit.xlsx"));
+    assertThat(AuditJob.usualName(Path.of("past"))).isEqualTo(Path.of("audit.xlsx"));
+    assertThat(AuditJob.usualName(Path.of("."))).isEqualTo(here.resolveSibling("audit.xlsx"));
+    assertThat(AuditJob.usualName(Path.of("..")))
+        .isEqualTo(here.getParent().resolveSibling("audit.xlsx"));
+  }
+
   private AuditReport audit(String actuals) throws IOException {
     return audit(actuals, true);
   }

@@ -1,6 +1,7 @@
 package org.wetmil.workbook.copy;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.wetmil.workbook.opc.Passwords;
 
 /** Copies that are begun and written at once. */
@@ -20,7 +21,7 @@ public final class Copies {
   /** Writes a copy of a workbook that may be protected. */
   public static void write(
       Path input, Passwords passwords, Path output, boolean overwrite, Shaper shaper) {
-    try (LightCopy copy = LightCopy.begin(input, passwords, output, overwrite)) {
+    try (LightCopy copy = LightCopy.begin(input, passwords, List.of(), output, overwrite)) {
       copy.write(shaper);
     }
   }

@@ -145,7 +145,7 @@ class LightCopyTest {
     writeBid();
     byte[] before = Files.readAllBytes(input);
 
-    LightCopy.begin(input, Passwords.NONE, output, false).close();
+    LightCopy.begin(input, Passwords.NONE, List.of(), output, false).close();
 
     assertThat(folder).isDirectoryNotContaining(file -> !file.equals(input));
     assertThat(Files.readAllBytes(input)).isEqualTo(before);
@@ -157,14 +157,14 @@ class LightCopyTest {
         .part("xl/styles.xml", "<styleSheet>")
         .write(input);
 
-    try (LightCopy copy = LightCopy.begin(input, Passwords.NONE, output, false)) {
+    try (LightCopy copy = LightCopy.begin(input, Passwords.NONE, List.of(), output, false)) {
       assertThatThrownBy(() -> copy.write(workbook -> List.of()))
           .isInstanceOf(WorkbookException.Damaged.class)
           .hasMessageContaining("xl/styles.xml");
     }
     assertThat(folder).isDirectoryNotContaining(file -> !file.equals(input));
 
-    LightCopy.begin(input, Passwords.NONE, output, false).close();
+    LightCopy.begin(input, Passwords.NONE, List.of(), output, false).close();
     assertThat(folder).isDirectoryNotContaining(file -> !file.equals(input));
   }
 

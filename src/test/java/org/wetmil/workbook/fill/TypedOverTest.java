@@ -11,6 +11,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.wetmil.workbook.read.Book;
 
 /** Figures that somebody typed over ours before the next fill. */
@@ -60,6 +62,30 @@ class TypedOverTest {
           .asString()
           .contains("Net area was typed by hand: 500 ft² stands, where the formula gives 540 ft²");
     }
+  }
+
+  /** A formula after it would divide by 0, or an order be for less than nothing. */
+  @ParameterizedTest
+  @CsvSource({
+    "Net area, -500",
+    "Flow, 0",
+    "Gun speed, 0",
+    "Wet film per coat, 0",
+    "Spread, 0",
+    "Spread, -5"
+  })
+  void numberFromWhichNothingFollowsGivesWayToTheFormulaAndIsReported(String column, int number) {
+    double paint = filled.look(book -> number(book.getSheet("Offer"), "Paint"));
+
+    type(column, number);
+    filled.again();
+
+    assertThat(filled.<Double>look(book -> number(book.getSheet("Offer"), "Paint")))
+        .isCloseTo(paint, within(1e-9));
+    assertThat(filled.found("overridden-by-hand"))
+        .singleElement()
+        .asString()
+        .contains(column + " was typed by hand as " + number, "which the formula replaces");
   }
 
   @Test
