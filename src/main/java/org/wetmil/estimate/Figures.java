@@ -316,7 +316,9 @@ final class Figures {
     EarlierCells earlier = work.line().earlier();
     double typed = earlier.typed(column);
     boolean usable = DIVISORS.contains(column) ? typed > 0 : typed >= 0;
-    return earlier.kept() && usable ? column.quantity().shown(typed, terms.system()) : Double.NaN;
+    return earlier.kept() && usable && typed <= InputValue.MOST
+        ? column.quantity().shown(typed, terms.system())
+        : Double.NaN;
   }
 
   /** The estimator's own formula, where all that it rests on is still there. */

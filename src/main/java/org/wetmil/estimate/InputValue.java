@@ -38,7 +38,7 @@ public record InputValue(
   }
 
   /** Nothing on a site comes near; it keeps every formula within what a spreadsheet holds. */
-  private static final double MOST = 1e12;
+  public static final double MOST = 1e12;
 
   public InputValue {
     boolean isNumber = state == State.READ && !Double.isNaN(number);

@@ -22,6 +22,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.wetmil.SmallBid;
 
 /** Reconciling as a bookkeeper runs it, with ledgers that are not as they should be. */
@@ -155,14 +157,15 @@ class ReconcileCommandTest {
     assertThat(out.toString()).doesNotContain("filled-value");
   }
 
-  @Test
-  void aFilledCellWithoutAValueIsComputedAndSaid() throws IOException {
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, 1e308})
+  void aFilledCellWithoutAValueThatCanBeIsComputedAndSaid(double value) throws IOException {
     Path filled = copy("clinic-refit-filled.xlsx");
     Path ledger = ledger("l.csv", HEADINGS, LINE);
     run(filled, "--force", "--purchases", ledger);
     double before = bidOf("lacquer");
 
-    change(filled, "lacquer", Double.NaN);
+    change(filled, "lacquer", value);
     run(filled, "--force", "--purchases", ledger);
 
     assertThat(bidOf("lacquer")).isEqualTo(before);

@@ -67,6 +67,13 @@ public final class AuditJob {
     return (bare ? folder.toAbsolutePath().normalize() : named).resolveSibling("audit.xlsx");
   }
 
+  private static void requireTwoFiles(Path output, Path tables) {
+    if (tables.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize())) {
+      throw new WorkbookException.Unwritable(
+          tables, "this is the file of the audit itself; name another with --write-tables.", null);
+    }
+  }
+
   /**
    * Audits the bids directly in a folder into a new workbook.
    *
@@ -77,6 +84,7 @@ public final class AuditJob {
     ResultName.requireWorkbook(output);
     if (options.tables() != null) {
       ResultName.requireWorkbook(options.tables());
+      requireTwoFiles(output, options.tables());
     }
     Actuals actuals = actuals();
     List<AuditFinding> findings = new ArrayList<>();

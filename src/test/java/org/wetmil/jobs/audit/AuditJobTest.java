@@ -360,6 +360,18 @@ class AuditJobTest {
   }
 
   @Test
+  void auditAndItsTablesWantTwoFiles() throws IOException {
+    bid("one", walls(20, 3.0, 9.0));
+    Path same = output.resolveSibling("x").resolve("..").resolve(output.getFileName());
+    AuditOptions options =
+        new AuditOptions(null, null, UnitSystem.US, PaintTable.LOSS, same, DATE, "test", true);
+
+    assertThatThrownBy(() -> new AuditJob(options, (done, all) -> {}).audit(folder, output))
+        .hasMessageContaining("this is the file of the audit itself");
+    assertThat(output).doesNotExist();
+  }
+
+  @Test
   void resultStandsInTheFolderAbove() {
     Path here = Path.of("").toAbsolutePath();
 

@@ -15,6 +15,7 @@ import org.wetmil.estimate.Figure;
 import org.wetmil.estimate.FilledBid;
 import org.wetmil.estimate.FilledColumn;
 import org.wetmil.estimate.FilledLine;
+import org.wetmil.estimate.InputValue;
 import org.wetmil.estimate.Work;
 import org.wetmil.workbook.read.ReadWorkbook;
 import org.wetmil.workbook.read.ReadableCopy;
@@ -143,8 +144,8 @@ public final class StoredFigures {
   private Figure figure(
       Figure computed, FilledLine line, String sheet, int slot, FilledColumn column) {
     Optional<RawCell> cell = cell(sheet, slot, line, column);
-    if (cell.isPresent() && cell.get().kind() == CellKind.NUMBER) {
-      double value = Double.parseDouble(cell.get().text());
+    double value = cell.map(StoredFigures::number).orElse(Double.NaN);
+    if (!Double.isNaN(value)) {
       if (computed instanceof Figure.Typed typed) {
         return new Figure.Typed(value, typed.formula(), typed.own());
       }
@@ -161,6 +162,12 @@ public final class StoredFigures {
                         + new CellReference(row(line), m.range().firstColumn()).formatAsString())
             .orElse(sheet + " row " + line.line().row()));
     return computed;
+  }
+
+  /** NaN for what is no number, or one that no job comes near. */
+  private static double number(RawCell cell) {
+    double number = cell.kind() == CellKind.NUMBER ? Double.parseDouble(cell.text()) : Double.NaN;
+    return Math.abs(number) <= InputValue.MOST ? number : Double.NaN;
   }
 
   private Optional<RawCell> cell(String sheet, int slot, FilledLine line, FilledColumn column) {
