@@ -8,11 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.stream.Stream;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -20,8 +16,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import org.wetmil.workbook.WorkbookException;
 import org.wetmil.workbook.opc.Passwords;
 import org.wetmil.workbook.opc.WorkbookKind;
-import org.wetmil.workbook.opc.XmlIn;
-import org.wetmil.workbook.opc.ZipPackage;
 import org.wetmil.workbook.stream.PackageReader;
 import org.wetmil.workbook.stream.SheetPart;
 
@@ -45,22 +39,12 @@ public final class LightCopy implements AutoCloseable {
 
   private final PackageReader original;
   private final OutputFile files;
-  private FutureTask<Opened> opening = new FutureTask<>(this::open);
-
-  /**
-   * The copy without rows as the library holds it.
-   *
-   * @param strings how many shared strings the original has
-   * @param opened never to be closed but reverted, since closing would save
-   */
-  private record Opened(int strings, OPCPackage opened, LeanWorkbook workbook) {}
+  private final LibraryCopy library;
 
   private LightCopy(PackageReader original, OutputFile files) {
     this.original = original;
     this.files = files;
-    Thread thread = new Thread(opening, "opens a workbook");
-    thread.setDaemon(true);
-    thread.start();
+    this.library = new LibraryCopy(original, scratch());
   }
 
   /**
@@ -133,61 +117,11 @@ public final class LightCopy implements AutoCloseable {
     files.publish(result);
   }
 
-  /** Waits for the thread that opens, whatever became of it. */
   @Override
   public void close() {
-    try {
-      if (opening != null) {
-        opened().opened().revert();
-      }
-    } catch (RuntimeException | Error e) {
-      // the copy is not wanted any more, and so it does not matter why there is none
-    } finally {
-      try (original) {
-        files.close();
-      }
-    }
-  }
-
-  private Opened open() {
-    Scratch emptied = scratch();
-    int strings;
-    try (OutputStream out = emptied.write()) {
-      strings = EmptiedCopy.write(original, out);
-    } catch (IOException e) {
-      throw new IllegalStateException(e);
-    }
-    // Read and write, since parts are added.
-    OPCPackage opened = openPackage(emptied);
-    try {
-      return new Opened(strings, opened, openWorkbook(opened));
-    } catch (RuntimeException | Error e) {
-      opened.revert();
-      throw e;
-    }
-  }
-
-  /** Gives what was opened, once: while rows are merged, nothing holds the library's copy. */
-  private Opened opened() {
-    FutureTask<Opened> task = opening;
-    opening = null;
-    boolean interrupted = false;
-    try {
-      while (true) {
-        try {
-          return task.get();
-        } catch (InterruptedException e) {
-          interrupted = true;
-        } catch (ExecutionException e) {
-          if (e.getCause() instanceof Error error) {
-            throw error;
-          }
-          throw (RuntimeException) e.getCause();
-        }
-      }
-    } finally {
-      if (interrupted) {
-        Thread.currentThread().interrupt();
+    try (original) {
+      try (files) {
+        library.close();
       }
     }
   }
@@ -197,7 +131,7 @@ public final class LightCopy implements AutoCloseable {
     try {
       return copy.read();
     } catch (WorkbookException e) {
-      throw damaged(e);
+      throw CopyDamage.found(original.zip(), e);
     }
   }
 
@@ -223,7 +157,7 @@ public final class LightCopy implements AutoCloseable {
       Map<String, Stamps> stamps) {}
 
   private Shaped shape(Shaper shaper) {
-    Opened emptied = opened();
+    LibraryCopy.Opened emptied = library.take();
     try {
       LeanWorkbook workbook = emptied.workbook();
       IdentityHashMap<XSSFSheet, SheetPart> before = originals(workbook);
@@ -251,25 +185,9 @@ public final class LightCopy implements AutoCloseable {
       // What the library throws says that the package contradicts itself, such as a part that
       // nothing refers to under the name that a new part needs; all else is a fault of the shaper.
       if (LibraryStumble.is(e)) {
-        throw damaged(e);
+        throw CopyDamage.found(original.zip(), e);
       }
       throw e;
-    }
-  }
-
-  private OPCPackage openPackage(Scratch emptied) {
-    try {
-      return emptied.opcPackage();
-    } catch (IOException | OpenXML4JException | RuntimeException | StackOverflowError e) {
-      throw damaged(e);
-    }
-  }
-
-  private LeanWorkbook openWorkbook(OPCPackage opened) {
-    try {
-      return new LeanWorkbook(opened);
-    } catch (IOException | RuntimeException | StackOverflowError e) {
-      throw damaged(e);
     }
   }
 
@@ -279,25 +197,8 @@ public final class LightCopy implements AutoCloseable {
     } catch (WorkbookException e) {
       throw e;
     } catch (IOException | RuntimeException | StackOverflowError e) {
-      throw damaged(e);
+      throw CopyDamage.found(original.zip(), e);
     }
-  }
-
-  /** The library does not say which part it stumbled over, so the parts are read once more. */
-  private WorkbookException damaged(Throwable e) {
-    ZipPackage zip = original.zip();
-    for (String part : zip.names()) {
-      if (part.endsWith(".xml") || part.endsWith(".rels")) {
-        try {
-          zip.xml(part, XmlIn::end);
-        } catch (WorkbookException found) {
-          found.addSuppressed(e);
-          return found;
-        }
-      }
-    }
-    return new WorkbookException.Damaged(
-        zip.file(), "a part other than its rows", "it contradicts the rest", e);
   }
 
   /** The library's sheet for each original worksheet, by identity: a name may be used again. */
