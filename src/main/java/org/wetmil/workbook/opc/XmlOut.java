@@ -19,13 +19,6 @@ import javax.xml.stream.XMLStreamReader;
 public final class XmlOut implements Closeable {
   private static final int CHUNK = 512;
 
-  /** Whether a character may have to be escaped, up to the last that may. */
-  private static final boolean[] SPECIAL = new boolean['>' + 1];
-
-  static {
-    "&<>\r\"\t\n".chars().forEach(c -> SPECIAL[c] = true);
-  }
-
   private final Utf8Out out;
   private final char[] chunk = new char[CHUNK];
   private final List<String[]> bound = new ArrayList<>();
@@ -272,7 +265,7 @@ public final class XmlOut implements Closeable {
     int done = from;
     for (int i = from; i < from + length; i++) {
       char c = text[i];
-      String escape = c < SPECIAL.length && SPECIAL[c] ? escape(c, inAttribute) : null;
+      String escape = XmlEscapes.of(c, inAttribute);
       if (escape != null) {
         out.write(text, done, i - done);
         out.write(escape);
@@ -280,19 +273,6 @@ public final class XmlOut implements Closeable {
       }
     }
     out.write(text, done, from + length - done);
-  }
-
-  private static String escape(char c, boolean inAttribute) {
-    return switch (c) {
-      case '&' -> "&amp;";
-      case '<' -> "&lt;";
-      case '>' -> "&gt;";
-      case '\r' -> "&#13;";
-      case '"' -> inAttribute ? "&quot;" : null;
-      case '\t' -> inAttribute ? "&#9;" : null;
-      case '\n' -> inAttribute ? "&#10;" : null;
-      default -> null;
-    };
   }
 
   private void raw(String text) {
